@@ -1,0 +1,7 @@
+namespace ShopClass.Data.Tests;
+
+public class Placeholder
+{
+    [Xunit.Fact]
+    public void Runs() => Xunit.Assert.True(true);
+}
