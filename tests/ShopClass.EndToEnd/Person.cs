@@ -1,0 +1,74 @@
+using Microsoft.Playwright;
+
+namespace ShopClass.EndToEnd;
+
+/// <summary>
+/// Somebody at a screen: a browser page that remembers what must never happen, namely requests to another host and
+/// errors on the console.
+/// </summary>
+public sealed class Person : IAsyncDisposable
+{
+    private readonly IBrowserContext context;
+    private readonly RunningApp app;
+    private readonly List<string> strangeHosts = [];
+    private readonly List<string> consoleErrors = [];
+
+    private Person(RunningApp app, IBrowserContext context, IPage page)
+    {
+        this.app = app;
+        this.context = context;
+        Page = page;
+        page.Request += (_, request) =>
+        {
+            var uri = new Uri(request.Url);
+            if (uri.Scheme is "http" or "https" or "ws" or "wss" && uri.Authority != app.Address.Authority)
+                strangeHosts.Add(request.Url);
+        };
+        page.Console += (_, message) =>
+        {
+            if (message.Type == "error")
+                consoleErrors.Add(message.Text);
+        };
+        page.PageError += (_, error) => consoleErrors.Add(error);
+    }
+
+    public IPage Page { get; }
+
+    public static Task<Person> AtADesk(RunningApp app, bool dark = false) => Come(app, 1280, 900, touch: false, dark);
+
+    public static Task<Person> OnAPhone(RunningApp app, bool dark = false) => Come(app, 390, 844, touch: true, dark);
+
+    public async Task Open(string path)
+    {
+        await Page.GotoAsync(new Uri(app.Address, path).ToString());
+        await Settle();
+    }
+
+    /// <summary>Waits until the page answers to clicks.</summary>
+    public Task Settle() => Page.WaitForSelectorAsync("html[data-live], html[data-static]", new() { State = WaitForSelectorState.Attached });
+
+    /// <summary>Fails when the page asked another host for anything or wrote an error to the console.</summary>
+    public void SawNothingStrange()
+    {
+        Assert.Empty(strangeHosts);
+        Assert.Empty(consoleErrors);
+    }
+
+    public async ValueTask DisposeAsync() => await context.DisposeAsync();
+
+    private static async Task<Person> Come(RunningApp app, int width, int height, bool touch, bool dark)
+    {
+        var context = await app.Browser.NewContextAsync(
+            new()
+            {
+                ViewportSize = new() { Width = width, Height = height },
+                HasTouch = touch,
+                IsMobile = touch,
+                ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
+                ReducedMotion = ReducedMotion.Reduce,
+                AcceptDownloads = true,
+            }
+        );
+        return new Person(app, context, await context.NewPageAsync());
+    }
+}

@@ -1,0 +1,91 @@
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Data.Sqlite;
+using Microsoft.Playwright;
+
+namespace ShopClass.EndToEnd;
+
+/// <summary>The whole app on a real port with a store of its own, and a real browser beside it.</summary>
+public sealed class RunningApp : IAsyncLifetime
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("shopclass-e2e-").FullName;
+    private AppOnAPort app;
+    private IPlaywright? playwright;
+
+    public RunningApp() => app = new AppOnAPort(folder);
+
+    public IBrowser Browser { get; private set; } = null!;
+
+    public Uri Address { get; private set; } = null!;
+
+    public async ValueTask InitializeAsync()
+    {
+        Address = app.Start();
+        playwright = await Playwright.CreateAsync();
+        Browser = await playwright.Chromium.LaunchAsync(
+            new()
+            {
+                ExecutablePath = InstalledBrowser(),
+                Args =
+                [
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync",
+                ],
+            }
+        );
+    }
+
+    /// <summary>Stops the app and starts it again on the same store, at a new address.</summary>
+    public void Restart()
+    {
+        app.Dispose();
+        SqliteConnection.ClearAllPools();
+        app = new AppOnAPort(folder);
+        Address = app.Start();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Browser.DisposeAsync();
+        playwright?.Dispose();
+        await app.DisposeAsync();
+        SqliteConnection.ClearAllPools();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private static string InstalledBrowser() =>
+        new[] { "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" }.FirstOrDefault(File.Exists)
+        ?? throw new InvalidOperationException("No Chromium found. ./check installs it.");
+
+    private sealed class AppOnAPort : WebApplicationFactory<Program>
+    {
+        private readonly string folder;
+
+        public AppOnAPort(string folder)
+        {
+            this.folder = folder;
+            UseKestrel(0);
+        }
+
+        public Uri Start()
+        {
+            StartServer();
+            return ClientOptions.BaseAddress;
+        }
+
+        protected override void ConfigureWebHost(IWebHostBuilder builder) =>
+            builder.UseEnvironment("Development").UseSetting("Store:Folder", folder);
+    }
+}
+
+/// <summary>One running app for all tests of the assembly that only need to look at it.</summary>
+[CollectionDefinition(Name)]
+public sealed class OneApp : ICollectionFixture<RunningApp>
+{
+    public const string Name = "one running app";
+}
