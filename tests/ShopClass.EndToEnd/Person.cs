@@ -21,7 +21,10 @@ public sealed class Person : IAsyncDisposable
         page.Request += (_, request) =>
         {
             var uri = new Uri(request.Url);
-            if (uri.Scheme is "http" or "https" or "ws" or "wss" && uri.Authority != app.Address.Authority)
+            if (
+                uri.Scheme is "http" or "https" or "ws" or "wss"
+                && uri.Authority != app.Address.Authority
+            )
                 strangeHosts.Add(request.Url);
         };
         page.Console += (_, message) =>
@@ -34,9 +37,11 @@ public sealed class Person : IAsyncDisposable
 
     public IPage Page { get; }
 
-    public static Task<Person> AtADesk(RunningApp app, bool dark = false) => Come(app, 1280, 900, touch: false, dark);
+    public static Task<Person> AtADesk(RunningApp app, bool dark = false) =>
+        Come(app, 1280, 900, touch: false, dark);
 
-    public static Task<Person> OnAPhone(RunningApp app, bool dark = false) => Come(app, 390, 844, touch: true, dark);
+    public static Task<Person> OnAPhone(RunningApp app, bool dark = false) =>
+        Come(app, 390, 844, touch: true, dark);
 
     public async Task Open(string path)
     {
@@ -45,7 +50,11 @@ public sealed class Person : IAsyncDisposable
     }
 
     /// <summary>Waits until the page answers to clicks.</summary>
-    public Task Settle() => Page.WaitForSelectorAsync("html[data-live], html[data-static]", new() { State = WaitForSelectorState.Attached });
+    public Task Settle() =>
+        Page.WaitForSelectorAsync(
+            "html[data-live], html[data-static]",
+            new() { State = WaitForSelectorState.Attached }
+        );
 
     /// <summary>Fails when the page asked another host for anything or wrote an error to the console.</summary>
     public void SawNothingStrange()
@@ -56,7 +65,13 @@ public sealed class Person : IAsyncDisposable
 
     public async ValueTask DisposeAsync() => await context.DisposeAsync();
 
-    private static async Task<Person> Come(RunningApp app, int width, int height, bool touch, bool dark)
+    private static async Task<Person> Come(
+        RunningApp app,
+        int width,
+        int height,
+        bool touch,
+        bool dark
+    )
     {
         var context = await app.Browser.NewContextAsync(
             new()

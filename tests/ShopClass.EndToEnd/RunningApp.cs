@@ -59,7 +59,12 @@ public sealed class RunningApp : IAsyncLifetime
     }
 
     private static string InstalledBrowser() =>
-        new[] { "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" }.FirstOrDefault(File.Exists)
+        new[]
+        {
+            "/usr/bin/chromium",
+            "/usr/bin/chromium-browser",
+            "/usr/bin/google-chrome",
+        }.FirstOrDefault(File.Exists)
         ?? throw new InvalidOperationException("No Chromium found. ./check installs it.");
 
     private sealed class AppOnAPort : WebApplicationFactory<Program>
