@@ -73,7 +73,7 @@ public sealed class Person : IAsyncDisposable
         bool dark
     )
     {
-        var context = await app.Browser.NewContextAsync(
+        var theirs = await app.Browser.NewContextAsync(
             new()
             {
                 ViewportSize = new() { Width = width, Height = height },
@@ -84,6 +84,6 @@ public sealed class Person : IAsyncDisposable
                 AcceptDownloads = true,
             }
         );
-        return new Person(app, context, await context.NewPageAsync());
+        return new Person(app, theirs, await theirs.NewPageAsync());
     }
 }
