@@ -66,5 +66,63 @@ public sealed record CourseRules
     public required int HardGoingAbove { get; init; }
 
     /// <summary>The defaults for a course in this unit.</summary>
-    public static CourseRules DefaultsFor(UnitSystem unit) => throw new NotImplementedException();
+    /// <remarks>
+    /// Inch and metric defaults are two round sets, each in the figures its own rules are marked in; they are not
+    /// conversions of one another. <see cref="RuleBook"/> says where each comes from.
+    /// </remarks>
+    public static CourseRules DefaultsFor(UnitSystem unit) =>
+        unit switch
+        {
+            UnitSystem.Inch => InchDefaults,
+            UnitSystem.Metric => MetricDefaults,
+            _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not a unit."),
+        };
+
+    // Wood Handbook FPL-GTR-190, Table 5-3a gives black walnut 0.55 at 12 %: common practice takes it as the upper
+    // end of what beginners saw happily by hand.
+    private const int BlackWalnut = 55;
+
+    private static CourseRules InchDefaults { get; } =
+        new()
+        {
+            Unit = UnitSystem.Inch,
+            Precision = Precision.Sixteenth,
+            CrosscutKerf = Length.FromInches(0, 1, 16),
+            RipKerf = Length.FromInches(0, 5, 64),
+            BackSawKerf = Length.FromInches(0, 1, 32),
+            LengthAllowance = Length.FromInches(1),
+            WidthAllowance = Length.FromInches(0, 1, 4),
+            PlaningPerFace = Length.FromInches(0, 3, 32),
+            EdgeJointAllowance = Length.FromInches(0, 1, 16),
+            UsualEndTrim = Length.FromInches(1),
+            SawBenchLimit = Length.FromInches(24),
+            BenchHookLimit = Length.FromInches(6),
+            ThicknessLeeway = Length.FromInches(0, 1, 32),
+            MostPlanedAway = Length.FromInches(0, 1, 4),
+            ShortestOffcut = Length.FromInches(8),
+            NarrowestOffcut = Length.FromInches(1, 1, 2),
+            HardGoingAbove = BlackWalnut,
+        };
+
+    private static CourseRules MetricDefaults { get; } =
+        new()
+        {
+            Unit = UnitSystem.Metric,
+            Precision = Precision.Millimetre,
+            CrosscutKerf = Length.FromHundredthsOfMillimetre(150),
+            RipKerf = Length.FromMillimetres(2),
+            BackSawKerf = Length.FromHundredthsOfMillimetre(80),
+            LengthAllowance = Length.FromMillimetres(25),
+            WidthAllowance = Length.FromMillimetres(6),
+            PlaningPerFace = Length.FromHundredthsOfMillimetre(250),
+            EdgeJointAllowance = Length.FromHundredthsOfMillimetre(150),
+            UsualEndTrim = Length.FromMillimetres(25),
+            SawBenchLimit = Length.FromMillimetres(600),
+            BenchHookLimit = Length.FromMillimetres(150),
+            ThicknessLeeway = Length.FromMillimetres(1),
+            MostPlanedAway = Length.FromMillimetres(6),
+            ShortestOffcut = Length.FromMillimetres(200),
+            NarrowestOffcut = Length.FromMillimetres(38),
+            HardGoingAbove = BlackWalnut,
+        };
 }

@@ -37,6 +37,9 @@ public sealed record LengthRule(
     Func<CourseRules, Length, CourseRules> With
 )
 {
+    /// <summary>One sentence on where the default comes from.</summary>
+    public string Source { get; init; } = "";
+
     /// <summary>The default in this unit.</summary>
     public Length DefaultFor(UnitSystem unit) => Get(CourseRules.DefaultsFor(unit));
 }
@@ -44,10 +47,74 @@ public sealed record LengthRule(
 /// <summary>The course's settings as a list, for the settings page, course files and checks.</summary>
 public static class RuleBook
 {
+    /// <summary>The key of the precision, which is no length but has its problem too.</summary>
+    public const string PrecisionKey = "precision";
+
+    /// <summary>The key of <see cref="CourseRules.HardGoingAbove"/>.</summary>
+    public const string HardGoingKey = "hardGoingAbove";
+
+    /// <summary>Largest value of <see cref="CourseRules.HardGoingAbove"/>: the heaviest woods of the Wood Handbook stay below 1.25.</summary>
+    public const int MostHardGoing = 125;
+
     /// <summary>All length settings, in the order of the settings page.</summary>
-    public static IReadOnlyList<LengthRule> Lengths => throw new NotImplementedException();
+    public static IReadOnlyList<LengthRule> Lengths { get; } =
+    [.. Kerfs.All, .. Allowances.All, .. Holding.All, .. Offcuts.All];
 
     /// <summary>What is wrong with these rules, as key and sentence; empty when nothing is.</summary>
     public static IReadOnlyList<(string Key, string Sentence)> ProblemsIn(CourseRules rules) =>
-        throw new NotImplementedException();
+        [
+            .. PrecisionProblems(rules),
+            .. Lengths.SelectMany(rule => RangeProblems(rule, rules)),
+            .. TrimProblems(rules),
+            .. HoldingProblems(rules),
+            .. HardGoingProblems(rules),
+        ];
+
+    private static IEnumerable<(string, string)> PrecisionProblems(CourseRules rules)
+    {
+        if (!Enum.IsDefined(rules.Unit) || !Enum.IsDefined(rules.Precision))
+            yield return (PrecisionKey, "Choose a unit and a precision from the lists.");
+        else if (rules.Precision.Unit() != rules.Unit)
+            yield return (
+                PrecisionKey,
+                "The precision belongs to the other unit. Choose one of the course's own unit."
+            );
+    }
+
+    private static IEnumerable<(string, string)> RangeProblems(LengthRule rule, CourseRules rules)
+    {
+        var value = rule.Get(rules);
+        if (value < rule.Least || value > rule.Most)
+            yield return (
+                rule.Key,
+                $"{rule.Name} is {Said.Exactly(value, rules.Unit)}. Choose {Said.Between(rule.Least, rule.Most, rules.Unit)}."
+            );
+    }
+
+    private static IEnumerable<(string, string)> TrimProblems(CourseRules rules)
+    {
+        if (rules.UsualEndTrim > Length.Zero && rules.UsualEndTrim < rules.CrosscutKerf)
+            yield return (
+                "usualEndTrim",
+                $"An end trim of {Said.Exactly(rules.UsualEndTrim, rules.Unit)} is less than one crosscut kerf, {Said.Exactly(rules.CrosscutKerf, rules.Unit)}. Choose zero or at least the kerf."
+            );
+    }
+
+    private static IEnumerable<(string, string)> HoldingProblems(CourseRules rules)
+    {
+        if (rules.BenchHookLimit > rules.SawBenchLimit)
+            yield return (
+                "benchHookLimit",
+                $"The bench hook limit, {Said.Exactly(rules.BenchHookLimit, rules.Unit)}, is longer than the saw bench limit, {Said.Exactly(rules.SawBenchLimit, rules.Unit)}. A bench hook holds shorter pieces than a saw bench."
+            );
+    }
+
+    private static IEnumerable<(string, string)> HardGoingProblems(CourseRules rules)
+    {
+        if (rules.HardGoingAbove is < 1 or > MostHardGoing)
+            yield return (
+                HardGoingKey,
+                $"The specific gravity is {rules.HardGoingAbove / 100m:0.00}. Choose a figure from 0.01 to 1.25; the usual one is 0.55."
+            );
+    }
 }

@@ -23,13 +23,36 @@ public sealed record DressedSize(
 /// <summary>The dressed sizes of PS 20.</summary>
 public static class DressedSizes
 {
+    private static readonly Lazy<IReadOnlyList<DressedSize>> Table = new(() =>
+        [
+            .. Csv.ReadEmbedded("dressed_sizes.csv")
+                .Select(FromRow)
+                .OrderBy(size => size.NominalThickness)
+                .ThenBy(size => size.NominalWidth),
+        ]
+    );
+
     /// <summary>All, thinnest and narrowest first.</summary>
-    public static IReadOnlyList<DressedSize> All => throw new NotImplementedException();
+    /// <exception cref="InvalidDataException">The table that ships with the app is malformed.</exception>
+    public static IReadOnlyList<DressedSize> All => Table.Value;
 
     /// <summary>
     /// The size whose nominal figures are exactly these: a board typed as 1 x 10 is most likely 3/4 x 9 1/4. Null when
     /// the figures are no nominal size.
     /// </summary>
     public static DressedSize? TypedAsNominal(Length thickness, Length width) =>
-        throw new NotImplementedException();
+        All.FirstOrDefault(size =>
+            size.NominalThickness == thickness && size.NominalWidth == width
+        );
+
+    private static DressedSize FromRow(CsvRow row) =>
+        new(
+            row.Required("nominal"),
+            row.Inches("nominal_thickness_in"),
+            row.Inches("nominal_width_in"),
+            row.Inches("dry_thickness_in"),
+            row.Inches("dry_width_in"),
+            row.BasisIn("dry_basis"),
+            row.Required("source")
+        );
 }

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace ShopClass.Core.Lumber;
 
 /// <summary>Whether a figure was read in its source or is remembered.</summary>
@@ -43,16 +45,73 @@ public sealed record Species
     /// <summary>Shrinkage green to oven-dry, tangential, per cent.</summary>
     public SourcedFigure? ShrinkageTangential { get; init; }
 
-    /// <summary>Whether its dust is known to sensitise (common practice; from memory).</summary>
+    /// <summary>
+    /// Whether its dust is known to sensitise (common practice; from memory). False says only that it is not among the
+    /// woods commonly named; any dust can irritate.
+    /// </summary>
     public bool IsSensitiser { get; init; }
 }
 
-/// <summary>The species the app knows.</summary>
+/// <summary>The species the app knows, read once from the table that ships with it.</summary>
 public static class SpeciesTable
 {
+    // Woods commonly named for sensitising dust, western redcedar above all: common practice, from memory.
+    private static readonly FrozenSet<string> Sensitisers = FrozenSet.Create(
+        StringComparer.Ordinal,
+        "western-redcedar",
+        "northern-white-cedar",
+        "eastern-redcedar",
+        "incense-cedar",
+        "port-orford-cedar",
+        "redwood-old-growth",
+        "redwood-young-growth",
+        "african-mahogany",
+        "mahogany",
+        "sapele",
+        "spanish-cedar",
+        "teak"
+    );
+
+    private static readonly Lazy<IReadOnlyList<Species>> Table = new(ReadTable);
+
+    private static readonly Lazy<FrozenDictionary<string, Species>> ById = new(() =>
+        All.ToFrozenDictionary(s => s.Id, StringComparer.Ordinal)
+    );
+
     /// <summary>All, by common name.</summary>
-    public static IReadOnlyList<Species> All => throw new NotImplementedException();
+    /// <exception cref="InvalidDataException">The table that ships with the app is malformed.</exception>
+    public static IReadOnlyList<Species> All => Table.Value;
 
     /// <summary>The species with this key, or null.</summary>
-    public static Species? Find(string id) => throw new NotImplementedException();
+    public static Species? Find(string id) => ById.Value.GetValueOrDefault(id);
+
+    private static IReadOnlyList<Species> ReadTable() =>
+        [
+            .. Csv.ReadEmbedded("species.csv")
+                .Select(FromRow)
+                .OrderBy(s => s.CommonName, StringComparer.OrdinalIgnoreCase)
+                .ThenBy(s => s.Id, StringComparer.Ordinal),
+        ];
+
+    private static Species FromRow(CsvRow row) =>
+        new()
+        {
+            Id = row.Required("id"),
+            CommonName = row.Required("common_name"),
+            ScientificName = row.Required("scientific_name"),
+            IsHardwood = row.Is("kind", "hardwood", "softwood"),
+            SpecificGravity12 = row.Figure("sg_12", "sg_12_basis", "sg_12_source"),
+            SideHardnessNewtons = row.Figure(
+                "side_hardness_12_n",
+                "side_hardness_12_n_basis",
+                "side_hardness_12_n_source"
+            ),
+            ShrinkageRadial = row.Figure("shrink_radial_pct", "shrink_basis", "shrink_source"),
+            ShrinkageTangential = row.Figure(
+                "shrink_tangential_pct",
+                "shrink_basis",
+                "shrink_source"
+            ),
+            IsSensitiser = Sensitisers.Contains(row["id"]),
+        };
 }
