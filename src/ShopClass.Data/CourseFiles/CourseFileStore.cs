@@ -1,4 +1,6 @@
+using Microsoft.EntityFrameworkCore;
 using ShopClass.Data.Access;
+using ShopClass.Data.Store;
 
 namespace ShopClass.Data.CourseFiles;
 
@@ -23,8 +25,9 @@ public sealed record ImportOutcome(
     public bool IsImported => Problems.Count == 0;
 }
 
+#pragma warning disable CS9113 // Its members follow.
 /// <summary>Course files in and out (docs/course-file.md): a whole course, or one project.</summary>
-public sealed class CourseFileStore
+public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, TimeProvider clock)
 {
     /// <summary>The largest file that is read.</summary>
     public const int MostBytes = 4 * 1024 * 1024;

@@ -1,6 +1,8 @@
+using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Measure;
 using ShopClass.Data.Access;
+using ShopClass.Data.Store;
 
 namespace ShopClass.Data.Courses;
 
@@ -23,28 +25,72 @@ public sealed record CourseView(
 );
 
 /// <summary>Courses: listing, creating, renaming, archiving, settings.</summary>
-public sealed class CourseStore
+public sealed class CourseStore(IDbContextFactory<ShopContext> factory, TimeProvider clock)
 {
     /// <summary>The viewer's courses, by name; for a student, their one course.</summary>
-    public Task<IReadOnlyList<CourseSummary>> ListAsync(
+    public async Task<IReadOnlyList<CourseSummary>> ListAsync(
         Viewer viewer,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var found = await shop
+            .Courses.SeenBy(viewer)
+            .Select(c => new CourseSummary(
+                c.Id,
+                c.Name,
+                c.IsArchived,
+                c.Students.Count,
+                c.Projects.Count
+            ))
+            .ToListAsync(cancel);
+        return [.. found.OrderBy(c => c.Name, Ordering.OfNames).ThenBy(c => c.Id)];
+    }
 
     /// <summary>One course, or null when it is not the viewer's.</summary>
-    public Task<CourseView?> FindAsync(
+    public async Task<CourseView?> FindAsync(
         Viewer viewer,
         Guid courseId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var row = await shop
+            .Courses.AsNoTracking()
+            .SeenBy(viewer)
+            .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
+        return row?.ToView();
+    }
 
     /// <summary>A new course with the unit's default rules. Refuses an empty or over-long name (field "Name").</summary>
-    public Task<Outcome<CourseView>> CreateAsync(
+    public async Task<Outcome<CourseView>> CreateAsync(
         Viewer viewer,
         string name,
         UnitSystem unit,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        if (viewer is not InstructorViewer instructor)
+            return Outcome<CourseView>.NotFound();
+        var tidy = Wording.Tidy(name);
+        if (ProblemsWithName(tidy) is { Count: > 0 } problems)
+            return Outcome<CourseView>.Refused(problems);
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        if (!await shop.Users.AnyAsync(a => a.Id == instructor.UserId, cancel))
+            return Outcome<CourseView>.NotFound();
+        var row = new CourseRow
+        {
+            Id = Guid.NewGuid(),
+            OwnerId = instructor.UserId,
+            Name = tidy,
+            Rules = CourseRules.DefaultsFor(unit),
+            MadeUtc = clock.GetUtcNow().UtcDateTime,
+            Version = Guid.NewGuid(),
+        };
+        shop.Courses.Add(row);
+        await shop.SaveChangesAsync(cancel);
+        return Outcome<CourseView>.Saved(row.ToView());
+    }
 
     /// <summary>Gives it another name.</summary>
     public Task<Outcome<CourseView>> RenameAsync(
@@ -53,7 +99,18 @@ public sealed class CourseStore
         string name,
         Guid version,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        var tidy = Wording.Tidy(name);
+        return ChangeAsync(
+            viewer,
+            courseId,
+            version,
+            row => row.IsArchived ? [Wording.CourseIsArchived] : ProblemsWithName(tidy),
+            row => row.Name = tidy,
+            cancel
+        );
+    }
 
     /// <summary>Puts it away, or takes it out again. An archived course can be read and not changed.</summary>
     public Task<Outcome<CourseView>> ArchiveAsync(
@@ -62,7 +119,7 @@ public sealed class CourseStore
         bool archived,
         Guid version,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    ) => ChangeAsync(viewer, courseId, version, _ => [], row => row.IsArchived = archived, cancel);
 
     /// <summary>Saves its settings; problems carry the keys of <see cref="RuleBook"/>.</summary>
     public Task<Outcome<CourseView>> SaveRulesAsync(
@@ -71,5 +128,46 @@ public sealed class CourseStore
         CourseRules rules,
         Guid version,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    ) =>
+        ChangeAsync(
+            viewer,
+            courseId,
+            version,
+            row =>
+                row.IsArchived
+                    ? [Wording.CourseIsArchived]
+                    : Wording.Problems(RuleBook.ProblemsIn(rules)),
+            row => row.Rules = rules,
+            cancel
+        );
+
+    private async Task<Outcome<CourseView>> ChangeAsync(
+        Viewer viewer,
+        Guid courseId,
+        Guid version,
+        Func<CourseRow, IReadOnlyList<FieldProblem>> problemsIn,
+        Action<CourseRow> change,
+        CancellationToken cancel
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var row = await shop
+            .Courses.RunBy(viewer)
+            .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
+        if (row is null)
+            return Outcome<CourseView>.NotFound();
+        if (row.Version != version)
+            return Outcome<CourseView>.ChangedMeanwhile(row.ToView());
+        if (problemsIn(row) is { Count: > 0 } problems)
+            return Outcome<CourseView>.Refused(problems);
+        change(row);
+        row.Version = Guid.NewGuid();
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<CourseView>.Saved(row.ToView());
+    }
+
+    private static List<FieldProblem> ProblemsWithName(string tidy) =>
+        Wording.Problems(("Name", Wording.ProblemWithName(tidy, "course")));
 }

@@ -1,86 +1,207 @@
+using Microsoft.EntityFrameworkCore;
+using ShopClass.Core.Courses;
 using ShopClass.Core.Planning;
 using ShopClass.Data.Access;
+using ShopClass.Data.Projects;
+using ShopClass.Data.Store;
+using ShopClass.Data.Students;
 
 namespace ShopClass.Data.Plans;
 
-/// <summary>A stored plan: a snapshot of request and result that never changes.</summary>
-/// <param name="Id">Its key.</param>
-/// <param name="StudentId">Whose.</param>
-/// <param name="ProjectId">For which project.</param>
-/// <param name="Number">The plan version, from 1, for this student and project.</param>
-/// <param name="MadeUtc">When it was made.</param>
-/// <param name="Checked">The plan with its sequence, rehearsal and verdict.</param>
-/// <param name="IsOutOfDate">Whether project, boards or rules have changed since.</param>
-public sealed record StoredPlan(
-    Guid Id,
-    Guid StudentId,
-    Guid ProjectId,
-    int Number,
-    DateTime MadeUtc,
-    CheckedPlan Checked,
-    bool IsOutOfDate
-);
-
-/// <summary>One line of the class overview: a student and a project.</summary>
-/// <param name="StudentId">Whose.</param>
-/// <param name="ProjectId">For which project.</param>
-/// <param name="Boards">Boards logged.</param>
-/// <param name="PlanNumber">Newest plan version; null when none was made.</param>
-/// <param name="IsOutOfDate">Whether that plan is out of date.</param>
-/// <param name="IsComplete">Whether that plan yields every part and passed the rehearsal.</param>
-/// <param name="Sentence">That plan's verdict in a sentence; empty when none was made.</param>
-public sealed record PlanState(
-    Guid StudentId,
-    Guid ProjectId,
-    int Boards,
-    int? PlanNumber,
-    bool IsOutOfDate,
-    bool IsComplete,
-    string Sentence
-);
-
 /// <summary>Plans as versioned snapshots.</summary>
-public sealed class PlanStore
+public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvider clock)
 {
     /// <summary>What a plan for this student and project would be asked now; null when either is not the viewer's.</summary>
-    public Task<PlanningRequest?> RequestAsync(
+    public async Task<PlanningRequest?> RequestAsync(
         Viewer viewer,
         Guid studentId,
         Guid projectId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        return (await AskAsync(shop, viewer, studentId, projectId, cancel))?.Request;
+    }
 
     /// <summary>The newest plan, or null.</summary>
-    public Task<StoredPlan?> NewestAsync(
+    public async Task<StoredPlan?> NewestAsync(
         Viewer viewer,
         Guid studentId,
         Guid projectId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var row = await NewestRowAsync(shop, viewer, studentId, projectId, cancel);
+        return row is null ? null : await ShowAsync(shop, viewer, row, cancel);
+    }
 
     /// <summary>One plan version, or null.</summary>
-    public Task<StoredPlan?> FindAsync(
+    public async Task<StoredPlan?> FindAsync(
         Viewer viewer,
         Guid planId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var row = await shop
+            .Plans.AsNoTracking()
+            .SeenBy(viewer)
+            .SingleOrDefaultAsync(p => p.Id == planId, cancel);
+        return row is null ? null : await ShowAsync(shop, viewer, row, cancel);
+    }
 
     /// <summary>
     /// Stores a plan as the next version. Refuses one whose rehearsal did not pass, and one made for a request that is
     /// no longer what is stored (field "Request"). The same plan again gives back the version that is there.
     /// </summary>
-    public Task<Outcome<StoredPlan>> SaveAsync(
+    public async Task<Outcome<StoredPlan>> SaveAsync(
         Viewer viewer,
         Guid studentId,
         Guid projectId,
         CheckedPlan plan,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        if (await AskAsync(shop, viewer, studentId, projectId, cancel) is not { } asked)
+            return Outcome<StoredPlan>.NotFound();
+        if (asked.IsArchived)
+            return Outcome<StoredPlan>.Refused(Wording.CourseIsArchived);
+        if (ProblemWith(plan, asked.Request) is { } problem)
+            return Outcome<StoredPlan>.Refused(problem);
+        var newest = await NewestRowAsync(shop, viewer, studentId, projectId, cancel);
+        var row = RowFor(plan, studentId, projectId, (newest?.Number ?? 0) + 1);
+        if (newest?.PlanFingerprint == row.PlanFingerprint)
+            return Outcome<StoredPlan>.Saved(View(newest, isOutOfDate: false));
+        shop.Plans.Add(row);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<StoredPlan>.Saved(View(row, isOutOfDate: false));
+    }
 
     /// <summary>The state of every student of a course on every project.</summary>
-    public Task<IReadOnlyList<PlanState>> StatesAsync(
+    public async Task<IReadOnlyList<PlanState>> StatesAsync(
         Viewer viewer,
         Guid courseId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        return await PlanStates.ReadAsync(shop, viewer, courseId, cancel);
+    }
+
+    internal static PlanningRequest RequestFor(
+        CourseRules rules,
+        ProjectRow project,
+        IEnumerable<BoardRow> boards
+    ) =>
+        new()
+        {
+            Rules = rules,
+            Project = project.ToProject(),
+            Boards = [.. boards.OrderBy(b => b.Position).Select(b => b.ToBoard())],
+        };
+
+    private static FieldProblem? ProblemWith(CheckedPlan plan, PlanningRequest stored)
+    {
+        if (PlanSnapshot.Fingerprint(plan.Request) != PlanSnapshot.Fingerprint(stored))
+        {
+            return new(
+                "Request",
+                "The project, the boards or the settings have changed since this plan was made. Make it again."
+            );
+        }
+
+        return
+            plan.Rehearsal.Findings.FirstOrDefault(f => f.Kind is Core.Sawing.FindingKind.Must)
+                is { } must
+            ? new("Rehearsal", $"The rehearsal does not agree to this plan: {must.Sentence}")
+            : null;
+    }
+
+    private static async Task<Asked?> AskAsync(
+        ShopContext shop,
+        Viewer viewer,
+        Guid studentId,
+        Guid projectId,
+        CancellationToken cancel
+    )
+    {
+        var student = await shop
+            .Students.AsNoTracking()
+            .SeenBy(viewer)
+            .Include(s => s.Course)
+            .SingleOrDefaultAsync(s => s.Id == studentId, cancel);
+        var project = await shop
+            .Projects.AsNoTracking()
+            .SeenBy(viewer)
+            .Include(p => p.Parts)
+            .SingleOrDefaultAsync(p => p.Id == projectId, cancel);
+        if (student is null || project is null || student.CourseId != project.CourseId)
+            return null;
+        var boards = await shop
+            .Boards.AsNoTracking()
+            .Where(b => b.StudentId == studentId && b.ProjectId == projectId)
+            .ToListAsync(cancel);
+        var course = student.Course!;
+        return new(RequestFor(course.Rules, project, boards), course.IsArchived);
+    }
+
+    private static Task<PlanRow?> NewestRowAsync(
+        ShopContext shop,
+        Viewer viewer,
+        Guid studentId,
+        Guid projectId,
+        CancellationToken cancel
+    ) =>
+        shop
+            .Plans.AsNoTracking()
+            .SeenBy(viewer)
+            .Where(p => p.StudentId == studentId && p.ProjectId == projectId)
+            .OrderByDescending(p => p.Number)
+            .FirstOrDefaultAsync(cancel);
+
+    private static async Task<StoredPlan> ShowAsync(
+        ShopContext shop,
+        Viewer viewer,
+        PlanRow row,
+        CancellationToken cancel
+    )
+    {
+        var now = await AskAsync(shop, viewer, row.StudentId, row.ProjectId, cancel);
+        return View(
+            row,
+            now is null || PlanSnapshot.Fingerprint(now.Request) != row.RequestFingerprint
+        );
+    }
+
+    private static StoredPlan View(PlanRow row, bool isOutOfDate) =>
+        new(
+            row.Id,
+            row.StudentId,
+            row.ProjectId,
+            row.Number,
+            row.MadeUtc,
+            PlanSnapshot.Unpack(row.Snapshot),
+            isOutOfDate
+        );
+
+    private PlanRow RowFor(CheckedPlan plan, Guid studentId, Guid projectId, int number) =>
+        new()
+        {
+            Id = Guid.NewGuid(),
+            StudentId = studentId,
+            ProjectId = projectId,
+            Number = number,
+            MadeUtc = clock.GetUtcNow().UtcDateTime,
+            RequestFingerprint = PlanSnapshot.Fingerprint(plan.Request),
+            PlanFingerprint = PlanSnapshot.Fingerprint(plan),
+            IsComplete = plan.Plan.IsComplete,
+            Sentence = plan.Verdict.Sentence,
+            Snapshot = PlanSnapshot.Pack(plan),
+        };
+
+    private sealed record Asked(PlanningRequest Request, bool IsArchived);
 }

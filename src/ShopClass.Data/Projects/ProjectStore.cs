@@ -1,104 +1,168 @@
-using ShopClass.Core.Projects;
+using Microsoft.EntityFrameworkCore;
 using ShopClass.Data.Access;
+using ShopClass.Data.Store;
 
 namespace ShopClass.Data.Projects;
 
-/// <summary>A project in a list.</summary>
-public sealed record ProjectSummary(Guid Id, string Name, int Parts, int Pieces);
-
-/// <summary>A project and its rows.</summary>
-public sealed record ProjectView(
-    Guid Id,
-    Guid CourseId,
-    string Name,
-    string Notes,
-    IReadOnlyList<PartView> Parts,
-    Guid Version
-)
-{
-    /// <summary>The project as the planner takes it.</summary>
-    public Project ToProject() =>
-        new()
-        {
-            Name = Name,
-            Notes = Notes,
-            Parts = [.. Parts.Select(p => p.Part)],
-        };
-}
-
-/// <summary>A stored row of the parts list. <see cref="Version"/> changes with every write of the row.</summary>
-public sealed record PartView(Guid Id, Part Part, Guid Version);
-
 /// <summary>Projects and their parts lists; each row is saved on its own.</summary>
-public sealed class ProjectStore
+public sealed partial class ProjectStore(IDbContextFactory<ShopContext> factory)
 {
-    public Task<IReadOnlyList<ProjectSummary>> ListAsync(
+    /// <summary>A course's projects, in the order they were made.</summary>
+    public async Task<IReadOnlyList<ProjectSummary>> ListAsync(
         Viewer viewer,
         Guid courseId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        return await shop
+            .Projects.SeenBy(viewer)
+            .Where(p => p.CourseId == courseId)
+            .OrderBy(p => p.Position)
+            .ThenBy(p => p.Id)
+            .Select(p => new ProjectSummary(
+                p.Id,
+                p.Name,
+                p.Parts.Count,
+                p.Parts.Sum(part => part.Quantity)
+            ))
+            .ToListAsync(cancel);
+    }
 
-    public Task<ProjectView?> FindAsync(
+    public async Task<ProjectView?> FindAsync(
         Viewer viewer,
         Guid projectId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var row = await shop
+            .Projects.AsNoTracking()
+            .SeenBy(viewer)
+            .Include(p => p.Parts)
+            .SingleOrDefaultAsync(p => p.Id == projectId, cancel);
+        return row?.ToView();
+    }
 
-    public Task<Outcome<ProjectView>> CreateAsync(
+    public async Task<Outcome<ProjectView>> CreateAsync(
         Viewer viewer,
         Guid courseId,
         string name,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        var tidy = Wording.Tidy(name);
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var course = await shop
+            .Courses.RunBy(viewer)
+            .Include(c => c.Projects)
+            .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
+        if (course is null)
+            return Outcome<ProjectView>.NotFound();
+        if (course.IsArchived)
+            return Outcome<ProjectView>.Refused(Wording.CourseIsArchived);
+        if (course.Projects.Count >= StoreLimits.ProjectsInACourse)
+            return Outcome<ProjectView>.Refused(Wording.TooManyProjects);
+        if (ProblemsIn(tidy, "") is { Count: > 0 } problems)
+            return Outcome<ProjectView>.Refused(problems);
+        var row = new ProjectRow
+        {
+            Id = Guid.NewGuid(),
+            CourseId = courseId,
+            Name = tidy,
+            Position = course.Projects.Select(p => p.Position).DefaultIfEmpty(0).Max() + 1,
+            Version = Guid.NewGuid(),
+        };
+        shop.Projects.Add(row);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<ProjectView>.Saved(row.ToView());
+    }
 
     /// <summary>Saves name and notes.</summary>
-    public Task<Outcome<ProjectView>> SaveAsync(
+    public async Task<Outcome<ProjectView>> SaveAsync(
         Viewer viewer,
         Guid projectId,
         string name,
         string notes,
         Guid version,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        var (tidyName, tidyNotes) = (Wording.Tidy(name), Wording.Tidy(notes));
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var row = await RunByAsync(shop, viewer, projectId, cancel);
+        if (row is null)
+            return Outcome<ProjectView>.NotFound();
+        if (row.Course!.IsArchived)
+            return Outcome<ProjectView>.Refused(Wording.CourseIsArchived);
+        if (row.Version != version)
+            return Outcome<ProjectView>.ChangedMeanwhile(row.ToView());
+        if (ProblemsIn(tidyName, tidyNotes) is { Count: > 0 } problems)
+            return Outcome<ProjectView>.Refused(problems);
+        (row.Name, row.Notes, row.Version) = (tidyName, tidyNotes, Guid.NewGuid());
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<ProjectView>.Saved(row.ToView());
+    }
 
     /// <summary>Removes the project with its boards and plans.</summary>
     public Task<Outcome<bool>> RemoveAsync(
         Viewer viewer,
         Guid projectId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    ) =>
+        ChangeAsync<bool>(
+            viewer,
+            projectId,
+            (shop, row) =>
+            {
+                shop.Projects.Remove(row);
+                return Outcome<bool>.Saved(true);
+            },
+            cancel
+        );
 
-    /// <summary>Adds rows at the end, all or none (a pasted list). Problems name the row: "2.Width".</summary>
-    public Task<Outcome<IReadOnlyList<PartView>>> AddPartsAsync(
+    internal static List<FieldProblem> ProblemsIn(string name, string notes) =>
+        Wording.Problems(
+            ("Name", Wording.ProblemWithName(name, "project")),
+            ("Notes", Wording.ProblemWithNotes(notes, "The notes"))
+        );
+
+    private static Task<ProjectRow?> RunByAsync(
+        ShopContext shop,
         Viewer viewer,
         Guid projectId,
-        IReadOnlyList<Part> parts,
-        CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+        CancellationToken cancel
+    ) =>
+        shop
+            .Projects.RunBy(viewer)
+            .Include(p => p.Course)
+            .Include(p => p.Parts)
+            .SingleOrDefaultAsync(p => p.Id == projectId, cancel);
 
-    /// <summary>Saves one row. Problems carry field names of <see cref="PartChecks"/>.</summary>
-    public Task<Outcome<PartView>> SavePartAsync(
+    /// <summary>Does something to a project the viewer runs; whatever does not end as saved changes nothing.</summary>
+    private async Task<Outcome<T>> ChangeAsync<T>(
         Viewer viewer,
         Guid projectId,
-        Guid partId,
-        Part part,
-        Guid version,
-        CancellationToken cancel = default
-    ) => throw new NotImplementedException();
-
-    public Task<Outcome<bool>> RemovePartAsync(
-        Viewer viewer,
-        Guid projectId,
-        Guid partId,
-        CancellationToken cancel = default
-    ) => throw new NotImplementedException();
-
-    /// <summary>Moves a row up (-1) or down (+1).</summary>
-    public Task<Outcome<bool>> MovePartAsync(
-        Viewer viewer,
-        Guid projectId,
-        Guid partId,
-        int by,
-        CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+        Func<ShopContext, ProjectRow, Outcome<T>> change,
+        CancellationToken cancel
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var row = await RunByAsync(shop, viewer, projectId, cancel);
+        if (row is null)
+            return Outcome<T>.NotFound();
+        if (row.Course!.IsArchived)
+            return Outcome<T>.Refused(Wording.CourseIsArchived);
+        var outcome = change(shop, row);
+        if (!outcome.IsSaved)
+            return outcome;
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return outcome;
+    }
 }

@@ -1,5 +1,8 @@
+using Microsoft.EntityFrameworkCore;
+using ShopClass.Core.Courses;
 using ShopClass.Core.Lumber;
 using ShopClass.Data.Access;
+using ShopClass.Data.Store;
 
 namespace ShopClass.Data.Students;
 
@@ -7,42 +10,146 @@ namespace ShopClass.Data.Students;
 public sealed record BoardView(Guid Id, Guid StudentId, Guid ProjectId, Board Board, Guid Version);
 
 /// <summary>The boards students bring, each for one project.</summary>
-public sealed class BoardStore
+public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
 {
     /// <summary>A student's boards for a project, in the order they were logged.</summary>
-    public Task<IReadOnlyList<BoardView>> ListAsync(
+    public async Task<IReadOnlyList<BoardView>> ListAsync(
         Viewer viewer,
         Guid studentId,
         Guid projectId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var rows = await shop
+            .Boards.AsNoTracking()
+            .SeenBy(viewer)
+            .Where(b => b.StudentId == studentId && b.ProjectId == projectId)
+            .OrderBy(b => b.Position)
+            .ToListAsync(cancel);
+        return [.. rows.Select(r => r.ToView())];
+    }
 
-    public Task<BoardView?> FindAsync(
+    public async Task<BoardView?> FindAsync(
         Viewer viewer,
         Guid boardId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var row = await shop
+            .Boards.AsNoTracking()
+            .SeenBy(viewer)
+            .SingleOrDefaultAsync(b => b.Id == boardId, cancel);
+        return row?.ToView();
+    }
 
     /// <summary>Logs a board; its <c>Id</c> is given here. Problems carry field names of <see cref="BoardChecks"/>.</summary>
-    public Task<Outcome<BoardView>> AddAsync(
+    public async Task<Outcome<BoardView>> AddAsync(
         Viewer viewer,
         Guid studentId,
         Guid projectId,
         Board board,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var student = await shop
+            .Students.SeenBy(viewer)
+            .Include(s => s.Course)
+            .SingleOrDefaultAsync(
+                s => s.Id == studentId && s.Course!.Projects.Any(p => p.Id == projectId),
+                cancel
+            );
+        if (student is null)
+            return Outcome<BoardView>.NotFound();
+        if (student.Course!.IsArchived)
+            return Outcome<BoardView>.Refused(Wording.CourseIsArchived);
+        var positions = await shop
+            .Boards.Where(b => b.StudentId == studentId && b.ProjectId == projectId)
+            .Select(b => b.Position)
+            .ToListAsync(cancel);
+        if (positions.Count >= StoreLimits.BoardsForAProject)
+            return Outcome<BoardView>.Refused(Wording.TooManyBoards);
+        var tidy = Tidy(board);
+        if (ProblemsIn(tidy, student.Course.Rules) is { Count: > 0 } problems)
+            return Outcome<BoardView>.Refused(problems);
+        var row = BoardRow.From(tidy, studentId, projectId, positions.DefaultIfEmpty(0).Max() + 1);
+        shop.Boards.Add(row);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<BoardView>.Saved(row.ToView());
+    }
 
-    public Task<Outcome<BoardView>> SaveAsync(
+    /// <summary>Saves a board as it is measured now. Problems carry field names of <see cref="BoardChecks"/>.</summary>
+    public async Task<Outcome<BoardView>> SaveAsync(
         Viewer viewer,
         Guid boardId,
         Board board,
         Guid version,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var row = await SeenByAsync(shop, viewer, boardId, cancel);
+        if (row is null)
+            return Outcome<BoardView>.NotFound();
+        if (row.Student!.Course!.IsArchived)
+            return Outcome<BoardView>.Refused(Wording.CourseIsArchived);
+        if (row.Version != version)
+            return Outcome<BoardView>.ChangedMeanwhile(row.ToView());
+        var tidy = Tidy(board);
+        if (ProblemsIn(tidy, row.Student.Course.Rules) is { Count: > 0 } problems)
+            return Outcome<BoardView>.Refused(problems);
+        row.Take(tidy);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<BoardView>.Saved(row.ToView());
+    }
 
-    public Task<Outcome<bool>> RemoveAsync(
+    /// <summary>Removes a board. Plans made with it stay as they are and are out of date.</summary>
+    public async Task<Outcome<bool>> RemoveAsync(
         Viewer viewer,
         Guid boardId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var row = await SeenByAsync(shop, viewer, boardId, cancel);
+        if (row is null)
+            return Outcome<bool>.NotFound();
+        if (row.Student!.Course!.IsArchived)
+            return Outcome<bool>.Refused(Wording.CourseIsArchived);
+        shop.Boards.Remove(row);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<bool>.Saved(true);
+    }
+
+    internal static Board Tidy(Board board) => board with { Name = Wording.Tidy(board.Name) };
+
+    internal static List<FieldProblem> ProblemsIn(Board board, CourseRules rules) =>
+        board.Defects.Count > BoardChecks.MostDefects
+            ?
+            [
+                new(
+                    "",
+                    $"{board.Defects.Count} defects are marked; {BoardChecks.MostDefects} is the most for one board."
+                ),
+            ]
+            : Wording.Problems(BoardChecks.ProblemsIn(board, rules));
+
+    private static Task<BoardRow?> SeenByAsync(
+        ShopContext shop,
+        Viewer viewer,
+        Guid boardId,
+        CancellationToken cancel
+    ) =>
+        shop
+            .Boards.SeenBy(viewer)
+            .Include(b => b.Student!.Course)
+            .SingleOrDefaultAsync(b => b.Id == boardId, cancel);
 }

@@ -1,4 +1,6 @@
+using Microsoft.EntityFrameworkCore;
 using ShopClass.Data.Access;
+using ShopClass.Data.Store;
 
 namespace ShopClass.Data.Students;
 
@@ -13,40 +15,149 @@ public sealed record StudentView(Guid Id, Guid CourseId, StudentCard Card, Guid 
 }
 
 /// <summary>Students of a course.</summary>
-public sealed class StudentStore
+public sealed class StudentStore(IDbContextFactory<ShopContext> factory)
 {
     /// <summary>By shown name; for a student viewer, only themselves.</summary>
-    public Task<IReadOnlyList<StudentView>> ListAsync(
+    public async Task<IReadOnlyList<StudentView>> ListAsync(
         Viewer viewer,
         Guid courseId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var rows = await shop
+            .Students.AsNoTracking()
+            .SeenBy(viewer)
+            .Where(s => s.CourseId == courseId)
+            .ToListAsync(cancel);
+        return
+        [
+            .. rows.Select(r => r.ToView())
+                .OrderBy(s => s.Shown, Ordering.OfNames)
+                .ThenBy(s => s.Id),
+        ];
+    }
 
-    public Task<StudentView?> FindAsync(
+    public async Task<StudentView?> FindAsync(
         Viewer viewer,
         Guid studentId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var row = await shop
+            .Students.AsNoTracking()
+            .SeenBy(viewer)
+            .SingleOrDefaultAsync(s => s.Id == studentId, cancel);
+        return row?.ToView();
+    }
 
-    public Task<Outcome<StudentView>> AddAsync(
+    public async Task<Outcome<StudentView>> AddAsync(
         Viewer viewer,
         Guid courseId,
         StudentCard card,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        var tidy = Tidy(card);
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var course = await shop
+            .Courses.RunBy(viewer)
+            .Where(c => c.Id == courseId)
+            .Select(c => new { c.IsArchived, Students = c.Students.Count })
+            .SingleOrDefaultAsync(cancel);
+        if (course is null)
+            return Outcome<StudentView>.NotFound();
+        if (course.IsArchived)
+            return Outcome<StudentView>.Refused(Wording.CourseIsArchived);
+        if (course.Students >= StoreLimits.StudentsInACourse)
+            return Outcome<StudentView>.Refused(Wording.TooManyStudents);
+        if (ProblemsIn(tidy) is { Count: > 0 } problems)
+            return Outcome<StudentView>.Refused(problems);
+        var row = new StudentRow
+        {
+            Id = Guid.NewGuid(),
+            CourseId = courseId,
+            Name = tidy.Name,
+            Alias = tidy.Alias,
+            IsLeftHanded = tidy.IsLeftHanded,
+            Version = Guid.NewGuid(),
+        };
+        shop.Students.Add(row);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<StudentView>.Saved(row.ToView());
+    }
 
-    public Task<Outcome<StudentView>> SaveAsync(
+    public async Task<Outcome<StudentView>> SaveAsync(
         Viewer viewer,
         Guid studentId,
         StudentCard card,
         Guid version,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        var tidy = Tidy(card);
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var row = await RunByAsync(shop, viewer, studentId, cancel);
+        if (row is null)
+            return Outcome<StudentView>.NotFound();
+        if (row.Course!.IsArchived)
+            return Outcome<StudentView>.Refused(Wording.CourseIsArchived);
+        if (row.Version != version)
+            return Outcome<StudentView>.ChangedMeanwhile(row.ToView());
+        if (ProblemsIn(tidy) is { Count: > 0 } problems)
+            return Outcome<StudentView>.Refused(problems);
+        (row.Name, row.Alias, row.IsLeftHanded) = tidy;
+        row.Version = Guid.NewGuid();
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<StudentView>.Saved(row.ToView());
+    }
 
     /// <summary>Removes the student with their boards and plans.</summary>
-    public Task<Outcome<bool>> RemoveAsync(
+    public async Task<Outcome<bool>> RemoveAsync(
         Viewer viewer,
         Guid studentId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var row = await RunByAsync(shop, viewer, studentId, cancel);
+        if (row is null)
+            return Outcome<bool>.NotFound();
+        if (row.Course!.IsArchived)
+            return Outcome<bool>.Refused(Wording.CourseIsArchived);
+        shop.Students.Remove(row);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return Outcome<bool>.Saved(true);
+    }
+
+    internal static StudentCard Tidy(StudentCard card) =>
+        card with
+        {
+            Name = Wording.Tidy(card.Name),
+            Alias = Wording.Tidy(card.Alias),
+        };
+
+    internal static List<FieldProblem> ProblemsIn(StudentCard card) =>
+        Wording.Problems(
+            ("Name", Wording.ProblemWithName(card.Name, "student")),
+            ("Alias", Wording.ProblemWithLine(card.Alias, "The alias", StoreLimits.LongestAlias))
+        );
+
+    private static Task<StudentRow?> RunByAsync(
+        ShopContext shop,
+        Viewer viewer,
+        Guid studentId,
+        CancellationToken cancel
+    ) =>
+        shop
+            .Students.RunBy(viewer)
+            .Include(s => s.Course)
+            .SingleOrDefaultAsync(s => s.Id == studentId, cancel);
 }

@@ -1,0 +1,29 @@
+using ShopClass.Core.Courses;
+using ShopClass.Data.Projects;
+using ShopClass.Data.Students;
+
+namespace ShopClass.Data.Courses;
+
+/// <summary>A course as stored.</summary>
+public sealed class CourseRow
+{
+    public Guid Id { get; set; }
+
+    public required string OwnerId { get; set; }
+
+    public required string Name { get; set; }
+
+    public bool IsArchived { get; set; }
+
+    public required CourseRules Rules { get; set; }
+
+    public DateTime MadeUtc { get; set; }
+
+    public Guid Version { get; set; }
+
+    public List<ProjectRow> Projects { get; } = [];
+
+    public List<StudentRow> Students { get; } = [];
+
+    internal CourseView ToView() => new(Id, Name, IsArchived, Rules, Version);
+}

@@ -1,0 +1,42 @@
+using System.IO.Compression;
+using System.Security.Cryptography;
+using System.Text.Json;
+using ShopClass.Core.Planning;
+using ShopClass.Data.Store;
+
+namespace ShopClass.Data.Plans;
+
+/// <summary>A checked plan as bytes, and the fingerprints by which two are told apart.</summary>
+public static class PlanSnapshot
+{
+    /// <summary>The whole plan as JSON, packed with gzip.</summary>
+    public static byte[] Pack(CheckedPlan plan)
+    {
+        using var packed = new MemoryStream();
+        using (var gzip = new GZipStream(packed, CompressionLevel.Optimal))
+        {
+            JsonSerializer.Serialize(gzip, plan, ShopJson.Options);
+        }
+
+        return packed.ToArray();
+    }
+
+    /// <summary>The plan as it was packed.</summary>
+    public static CheckedPlan Unpack(byte[] packed)
+    {
+        using var gzip = new GZipStream(new MemoryStream(packed), CompressionMode.Decompress);
+        return JsonSerializer.Deserialize<CheckedPlan>(gzip, ShopJson.Options)
+            ?? throw new InvalidDataException("The stored plan is empty.");
+    }
+
+    /// <summary>SHA-256 of the whole plan.</summary>
+    public static string Fingerprint(CheckedPlan plan) => FingerprintOf(plan);
+
+    /// <summary>SHA-256 of everything a plan depends on. When it changes, plans made before are out of date.</summary>
+    public static string Fingerprint(PlanningRequest request) => FingerprintOf(request);
+
+    private static string FingerprintOf<T>(T value) =>
+        Convert.ToHexStringLower(
+            SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(value, ShopJson.Options))
+        );
+}

@@ -1,0 +1,87 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using ShopClass.Core.Measure;
+
+namespace ShopClass.Data.Store;
+
+/// <summary>How Core's records are kept as JSON inside the store: lengths as ticks, areas as square ticks, choices by name.</summary>
+public static class ShopJson
+{
+    /// <summary>The settings for everything kept as JSON.</summary>
+    public static JsonSerializerOptions Options { get; } = Make();
+
+    private static JsonSerializerOptions Make()
+    {
+        var options = new JsonSerializerOptions
+        {
+            // What can be worked out again (an area, a smallest width) is not kept.
+            IgnoreReadOnlyProperties = true,
+            Converters =
+            {
+                new LengthJson(),
+                new AreaJson(),
+                new SortedCountsJson(),
+                new JsonStringEnumConverter(namingPolicy: null, allowIntegerValues: false),
+            },
+        };
+        options.MakeReadOnly(populateMissingResolver: true);
+        return options;
+    }
+}
+
+internal sealed class LengthJson : JsonConverter<Length>
+{
+    public override Length Read(
+        ref Utf8JsonReader reader,
+        Type type,
+        JsonSerializerOptions options
+    ) => Length.FromTicks(reader.GetInt64());
+
+    public override void Write(
+        Utf8JsonWriter writer,
+        Length value,
+        JsonSerializerOptions options
+    ) => writer.WriteNumberValue(value.Ticks);
+}
+
+internal sealed class AreaJson : JsonConverter<Area>
+{
+    public override Area Read(
+        ref Utf8JsonReader reader,
+        Type type,
+        JsonSerializerOptions options
+    ) => Area.FromSquareTicks(Int128.Parse(reader.GetString() ?? "", CultureInfo.InvariantCulture));
+
+    public override void Write(Utf8JsonWriter writer, Area value, JsonSerializerOptions options) =>
+        writer.WriteStringValue(value.SquareTicks.ToString(CultureInfo.InvariantCulture));
+}
+
+/// <summary>Counts by letter come back in the order of the letters, whatever order they were in.</summary>
+internal sealed class SortedCountsJson : JsonConverter<IReadOnlyDictionary<string, int>>
+{
+    public override IReadOnlyDictionary<string, int> Read(
+        ref Utf8JsonReader reader,
+        Type type,
+        JsonSerializerOptions options
+    ) =>
+        new SortedDictionary<string, int>(
+            JsonSerializer.Deserialize<Dictionary<string, int>>(ref reader, options) ?? [],
+            StringComparer.Ordinal
+        );
+
+    public override void Write(
+        Utf8JsonWriter writer,
+        IReadOnlyDictionary<string, int> value,
+        JsonSerializerOptions options
+    )
+    {
+        writer.WriteStartObject();
+        foreach (var (letter, count) in value.OrderBy(v => v.Key, StringComparer.Ordinal))
+        {
+            writer.WriteNumber(letter, count);
+        }
+
+        writer.WriteEndObject();
+    }
+}

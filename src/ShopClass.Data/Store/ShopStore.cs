@@ -1,0 +1,54 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+using ShopClass.Data.CourseFiles;
+using ShopClass.Data.Courses;
+using ShopClass.Data.Plans;
+using ShopClass.Data.Projects;
+using ShopClass.Data.Students;
+
+namespace ShopClass.Data.Store;
+
+/// <summary>Puts the store into an app's services.</summary>
+public static class ShopStore
+{
+    /// <summary>Where the migrations are.</summary>
+    public const string MigrationsAssembly = "ShopClass.Migrations.Sqlite";
+
+    /// <summary>
+    /// Adds the context factory, the shape of the account tables and all stores. Call <see cref="ShopStartup"/> before the
+    /// first is used.
+    /// </summary>
+    /// <param name="services">The app's services.</param>
+    /// <param name="connectionString">A SQLite connection string: <c>Data Source=folder/shopclass.db</c>.</param>
+    public static IServiceCollection AddShopStore(
+        this IServiceCollection services,
+        string connectionString
+    )
+    {
+        services.Configure<IdentityOptions>(StoreIdentity.Apply);
+        services.AddDbContextFactory<ShopContext>(options =>
+            options.UseShopStore(connectionString)
+        );
+        services.TryAddSingleton(TimeProvider.System);
+        services.AddSingleton<CourseStore>();
+        services.AddSingleton<ProjectStore>();
+        services.AddSingleton<StudentStore>();
+        services.AddSingleton<BoardStore>();
+        services.AddSingleton<PlanStore>();
+        services.AddSingleton<CourseFileStore>();
+        services.AddSingleton<InstructorAccounts>();
+        services.AddSingleton<StoreBackup>();
+        return services;
+    }
+
+    /// <summary>SQLite with our settings and migrations.</summary>
+    public static DbContextOptionsBuilder UseShopStore(
+        this DbContextOptionsBuilder options,
+        string connectionString
+    ) =>
+        options
+            .UseSqlite(connectionString, sqlite => sqlite.MigrationsAssembly(MigrationsAssembly))
+            .AddInterceptors(new SqliteSettings.Interceptor());
+}

@@ -1,0 +1,104 @@
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+using ShopClass.Data.Projects;
+
+namespace ShopClass.Data.Students;
+
+/// <summary>A board as stored.</summary>
+public sealed class BoardRow
+{
+    public Guid Id { get; set; }
+
+    public Guid StudentId { get; set; }
+
+    public StudentRow? Student { get; set; }
+
+    public Guid ProjectId { get; set; }
+
+    public ProjectRow? Project { get; set; }
+
+    /// <summary>In the order they were logged.</summary>
+    public int Position { get; set; }
+
+    public string Name { get; set; } = "";
+
+    public string SpeciesId { get; set; } = "";
+
+    public Surfacing Surfacing { get; set; }
+
+    public Length Thickness { get; set; }
+
+    public Length WidthAtStart { get; set; }
+
+    public Length WidthAtMiddle { get; set; }
+
+    public Length WidthAtEnd { get; set; }
+
+    public Length Length { get; set; }
+
+    public Length TrimStart { get; set; }
+
+    public Length TrimEnd { get; set; }
+
+    public IReadOnlyList<Defect> Defects { get; set; } = [];
+
+    public long? PriceMinorUnits { get; set; }
+
+    public string? PriceCurrency { get; set; }
+
+    public Guid Version { get; set; }
+
+    internal static BoardRow From(Board board, Guid studentId, Guid projectId, int position)
+    {
+        var row = new BoardRow
+        {
+            Id = Guid.NewGuid(),
+            StudentId = studentId,
+            ProjectId = projectId,
+            Position = position,
+        };
+        row.Take(board);
+        return row;
+    }
+
+    internal void Take(Board board)
+    {
+        Name = board.Name;
+        SpeciesId = board.SpeciesId;
+        Surfacing = board.Surfacing;
+        Thickness = board.Thickness;
+        WidthAtStart = board.WidthAtStart;
+        WidthAtMiddle = board.WidthAtMiddle;
+        WidthAtEnd = board.WidthAtEnd;
+        Length = board.Length;
+        TrimStart = board.TrimStart;
+        TrimEnd = board.TrimEnd;
+        Defects = [.. board.Defects];
+        PriceMinorUnits = board.Price?.MinorUnits;
+        PriceCurrency = board.Price?.Currency;
+        Version = Guid.NewGuid();
+    }
+
+    internal Board ToBoard() =>
+        new()
+        {
+            Id = Id.ToString("N"),
+            Name = Name,
+            SpeciesId = SpeciesId,
+            Surfacing = Surfacing,
+            Thickness = Thickness,
+            WidthAtStart = WidthAtStart,
+            WidthAtMiddle = WidthAtMiddle,
+            WidthAtEnd = WidthAtEnd,
+            Length = Length,
+            TrimStart = TrimStart,
+            TrimEnd = TrimEnd,
+            Defects = Defects,
+            Price =
+                PriceMinorUnits is { } amount && PriceCurrency is { } currency
+                    ? new Money(amount, currency)
+                    : null,
+        };
+
+    internal BoardView ToView() => new(Id, StudentId, ProjectId, ToBoard(), Version);
+}
