@@ -21,21 +21,59 @@ public static class BlankNeeds
 {
     /// <summary>The least size of a blank of this part in one piece, with sawn edges, on stock surfaced like this.</summary>
     public static RoughSize OnePiece(Part part, CourseRules rules, Surfacing surfacing) =>
-        throw new NotImplementedException();
+        new(
+            LeastThickness(part, rules, surfacing),
+            WidthBetweenStraightEdges(part) + rules.WidthAllowance,
+            part.Finished.Length + part.ExtraFor(PartDimension.Length) + rules.LengthAllowance
+        );
 
     /// <summary>The least width of a blank that keeps both straight edges of a planed board.</summary>
     public static Length WidthBetweenStraightEdges(Part part) =>
-        throw new NotImplementedException();
+        part.Finished.Width + part.ExtraFor(PartDimension.Width);
 
     /// <summary>The least size of one strip of a glue-up of <paramref name="strips"/> strips.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than two strips.</exception>
     public static RoughSize GlueUpStrip(
         Part part,
         CourseRules rules,
         Surfacing surfacing,
         int strips
-    ) => throw new NotImplementedException();
+    )
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(strips, 2);
+        var whole = OnePiece(part, rules, surfacing);
+        var together = whole.Width + rules.EdgeJointAllowance * (2 * (strips - 1));
+        return whole with { Width = Length.FromTicks((together.Ticks + strips - 1) / strips) };
+    }
 
     /// <summary>Whether this board is thick enough for the part and not too thick for what the course teaches; otherwise a sentence.</summary>
-    public static string? ThicknessProblem(Part part, CourseRules rules, Board board) =>
-        throw new NotImplementedException();
+    public static string? ThicknessProblem(Part part, CourseRules rules, Board board)
+    {
+        var least = LeastThickness(part, rules, board.Surfacing);
+        string Write(Length length) => LengthWriter.WriteWithUnit(length, rules.Precision);
+        if (!board.HasPlanedFaces && !rules.PlaningTaught)
+            return $"{board.Name} is rough and this course teaches no planing.";
+        if (board.Thickness < least)
+            return $"{board.Name} is {Write(board.Thickness)} thick; {part.Letter} needs {Write(least)}.";
+        var over = board.Thickness - LeastThickness(part, rules, Surfacing.S4S);
+        var most = MostOver(rules, board);
+        return over <= most
+            ? null
+            : $"{board.Name} is {Write(over)} thicker than {part.Letter}; at most {Write(most)} may go.";
+    }
+
+    private static Length LeastThickness(Part part, CourseRules rules, Surfacing surfacing)
+    {
+        var planed = part.Finished.Thickness + part.ExtraFor(PartDimension.Thickness);
+        return surfacing is Surfacing.Rough ? planed + rules.PlaningPerFace * 2 : planed;
+    }
+
+    /// <summary>How much thicker than the part a board may be. Rough stock must at least be allowed its own planing.</summary>
+    private static Length MostOver(CourseRules rules, Board board) =>
+        (rules.PlaningTaught, board.HasPlanedFaces) switch
+        {
+            (false, _) => rules.ThicknessLeeway,
+            (true, true) => Length.Max(rules.ThicknessLeeway, rules.MostPlanedAway),
+            (true, false) => Length.Max(rules.PlaningPerFace * 2, rules.MostPlanedAway),
+        };
 }

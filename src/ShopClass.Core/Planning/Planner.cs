@@ -1,3 +1,5 @@
+using ShopClass.Core.Planning.Search;
+
 namespace ShopClass.Core.Planning;
 
 /// <summary>Lays a project's parts out on measured boards.</summary>
@@ -14,5 +16,5 @@ public static class Planner
         PlanningRequest request,
         IProgress<PlanProgress>? progress = null,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    ) => new PlanSearch(request, progress, cancel).Run();
 }

@@ -1,0 +1,127 @@
+namespace ShopClass.Core.Planning.Search;
+
+/// <summary>
+/// A good plan at once: section after section along each board, each time the one that uses its wood best. Run in several
+/// ways, which differ in what a section must begin with.
+/// </summary>
+internal sealed class Greedy(Bench bench)
+{
+    /// <summary>What the next section must hold.</summary>
+    internal enum Lead
+    {
+        Anything,
+        Longest,
+        Widest,
+        Largest,
+        Scarcest,
+    }
+
+    /// <summary>All ways of leading, in a fixed order.</summary>
+    public static IReadOnlyList<Lead> Leads { get; } = Enum.GetValues<Lead>();
+
+    /// <summary>A layout on these boards, in this order.</summary>
+    public Draft LayOut(IReadOnlyList<Stock> stocks, Lead lead)
+    {
+        int[] left = [.. bench.Demand];
+        var boards = new List<DraftBoard>();
+        foreach (var stock in stocks)
+        {
+            var sections = Sections(stock, left, lead);
+            if (sections.Count > 0)
+                boards.Add(new(stock, sections));
+        }
+
+        return new(boards, left);
+    }
+
+    private List<DraftSection> Sections(Stock stock, int[] left, Lead lead)
+    {
+        var filler = new SectionFiller(bench, stock);
+        var sections = new List<DraftSection>();
+        var at = stock.Start;
+        while (at < stock.End && left.Any(n => n > 0))
+        {
+            var section = BestSection(filler, stock, at, left, Must(stock, left, lead));
+            if (section is null && lead is not Lead.Anything)
+                section = BestSection(filler, stock, at, left, -1);
+            if (section is not null)
+            {
+                sections.Add(section);
+                foreach (var blank in section.Blanks)
+                    left[blank.Kind]--;
+                at = section.To + stock.CrosscutKerf;
+                continue;
+            }
+
+            var past = stock.Bad.Where(b => b.To > at).Select(b => b.To).DefaultIfEmpty(stock.End);
+            at = past.Min();
+        }
+
+        return sections;
+    }
+
+    private int Must(Stock stock, int[] left, Lead lead)
+    {
+        var open = bench.Kinds.Where(k => left[k.Index] > 0 && k.Suits[stock.Index]).ToList();
+        if (open.Count == 0 || lead is Lead.Anything)
+            return -1;
+        var must = lead switch
+        {
+            Lead.Longest => open.MaxBy(k => (k.Length, k.Width)),
+            Lead.Widest => open.MaxBy(k => (k.Width, k.Length)),
+            Lead.Scarcest => open.MinBy(k => (k.Suits.Count(s => s), -k.Area)),
+            _ => open.MaxBy(k => k.Area),
+        };
+        return must!.Index;
+    }
+
+    private DraftSection? BestSection(
+        SectionFiller filler,
+        Stock stock,
+        long at,
+        int[] left,
+        int must
+    )
+    {
+        DraftSection? best = null;
+        Int128 bestUsed = 0;
+        foreach (var length in Lengths(stock, at, left))
+        {
+            var rest = (int[])left.Clone();
+            var section = filler.Fill(at, at + length, rest, must);
+            if (section is null)
+                continue;
+            var used = section
+                .Blanks.Select(b => bench.Kinds[b.Kind].Area)
+                .Aggregate((Int128)0, (sum, area) => sum + area);
+            var span = section.To - at + stock.CrosscutKerf;
+            var bestSpan = best is null ? 1 : best.To - at + stock.CrosscutKerf;
+            if (best is null || used * bestSpan > bestUsed * span)
+                (best, bestUsed) = (section, used);
+        }
+
+        return best;
+    }
+
+    /// <summary>Lengths worth trying: those of one blank, of two end to end, and as far as each bad place or the end.</summary>
+    private IEnumerable<long> Lengths(Stock stock, long at, int[] left)
+    {
+        long[] single =
+        [
+            .. bench
+                .Kinds.Where(k => left[k.Index] > 0 && k.Suits[stock.Index])
+                .SelectMany(k => k.MayTurn ? new[] { k.Length, k.Width } : [k.Length])
+                .Distinct(),
+        ];
+        var pairs = single.SelectMany(a => single.Select(b => a + b + stock.CrosscutKerf));
+        var places = stock.Bad.SelectMany(b => new[] { b.From - at, b.To - at });
+        return single
+            .Concat(pairs)
+            .Concat(places)
+            .Concat(stock.Bad.SelectMany(b => single.Select(s => b.To - at + s)))
+            .Append(stock.End - at)
+            .Where(length => length > 0 && at + length <= stock.End)
+            .Distinct()
+            .OrderDescending();
+    }
+}

@@ -1,0 +1,22 @@
+using CsCheck;
+using ShopClass.Core.Planning;
+using Xunit;
+
+namespace ShopClass.Core.Tests.Planning;
+
+public class PlanLawTests
+{
+    [Fact]
+    public void Every_plan_keeps_the_musts_and_no_value_is_below_its_bound() =>
+        RandomWood
+            .Requests(parts: 6, boards: 3, defects: 4)
+            .Sample(
+                request =>
+                {
+                    var plan = Planner.Plan(request);
+                    Assert.Empty(LayoutProblems.In(request, plan));
+                    Assert.All(plan.Goals, g => Assert.True(g.Bound <= g.Value, $"{g}"));
+                },
+                iter: 300
+            );
+}
