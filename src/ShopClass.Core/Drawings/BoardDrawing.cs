@@ -6,11 +6,32 @@ namespace ShopClass.Core.Drawings;
 /// <summary>A measured board as it lies: grain, end trim, defects, its three widths and its length.</summary>
 public static class BoardDrawing
 {
-    /// <summary>Draws it; a selected defect is marked in the accent. Defect boxes carry the tag <c>defect N</c>, from 1.</summary>
+    /// <summary>
+    /// Draws it; a selected defect (an index, from 0) is marked in the accent. Defect boxes carry the tag
+    /// <c>defect N</c>, from 1.
+    /// </summary>
     public static Drawing Of(
         Board board,
         Precision precision,
         DrawingFrame frame,
         int? selectedDefect = null
-    ) => throw new NotImplementedException();
+    )
+    {
+        var sketch = new Sketch(frame, BoardScale.For(board, frame));
+        WoodSketch.AddWood(sketch, board);
+        WoodSketch.AddTrims(sketch, board);
+        DefectMarks.AddTo(sketch, board);
+        WoodSketch.AddDefectFrames(sketch, board, selectedDefect);
+        TapeBand.Add(sketch, board.Length, precision);
+        TapeBand.AddFigures(sketch, board.Length, precision);
+        Margins.AddFarNotes(sketch, DefectNotes.Of(board, sketch.Scale));
+        BoardDimensions.AddTo(sketch, board, precision);
+        return new(
+            frame.Width,
+            BoardDimensions.HeightOf(sketch),
+            board.Name,
+            BoardWords.Of(board, precision),
+            sketch.Shapes
+        );
+    }
 }

@@ -1,0 +1,65 @@
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+
+namespace ShopClass.Core.Drawings;
+
+/// <summary>The wood of a board: outline as measured, grain, ends to trim, defects.</summary>
+internal static class WoodSketch
+{
+    /// <summary>Outline and grain.</summary>
+    public static void AddWood(Sketch sketch, Board board)
+    {
+        sketch.Shape(Outline(board, sketch.Scale), Ink.Wood);
+        Grain.AddTo(sketch, board);
+    }
+
+    /// <summary>The ends to be trimmed off, hatched over the full width.</summary>
+    public static void AddTrims(Sketch sketch, Board board)
+    {
+        AddTrim(sketch, board, Length.Zero, board.TrimStart);
+        AddTrim(sketch, board, board.Length - board.TrimEnd, board.Length);
+    }
+
+    /// <summary>
+    /// The frame round each defect: the wood a part must keep clear of. The selected one is in the accent.
+    /// </summary>
+    public static void AddDefectFrames(Sketch sketch, Board board, int? selected = null)
+    {
+        for (var i = 0; i < board.Defects.Count; i++)
+            sketch.Rect(
+                board.Defects[i].Place,
+                i == selected ? Ink.Accent : Ink.Defect,
+                $"defect {i + 1}"
+            );
+    }
+
+    private static IEnumerable<(double Along, double Across)> Outline(Board board, BoardScale scale)
+    {
+        var s = scale.PointsPerTick;
+        var length = board.Length.Ticks * s;
+        return
+        [
+            (0, 0),
+            (0, board.WidthAtStart.Ticks * s),
+            (length / 2, board.WidthAtMiddle.Ticks * s),
+            (length, board.WidthAtEnd.Ticks * s),
+            (length, 0),
+        ];
+    }
+
+    private static void AddTrim(Sketch sketch, Board board, Length from, Length to)
+    {
+        if (to <= from)
+            return;
+        var s = sketch.Scale.PointsPerTick;
+        sketch.Shape(
+            [
+                (from.Ticks * s, 0),
+                (from.Ticks * s, BoardScale.WidthAt(board, from).Ticks * s),
+                (to.Ticks * s, BoardScale.WidthAt(board, to).Ticks * s),
+                (to.Ticks * s, 0),
+            ],
+            Ink.Waste
+        );
+    }
+}
