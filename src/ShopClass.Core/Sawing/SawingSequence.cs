@@ -1,6 +1,5 @@
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
-using ShopClass.Core.Planning;
 
 namespace ShopClass.Core.Sawing;
 
@@ -124,11 +123,3 @@ public sealed record Cut
 /// <summary>The cuts of a plan, in the order they are made.</summary>
 /// <param name="Cuts">The cuts; numbers run from 1 without a gap.</param>
 public sealed record SawingSequence(IReadOnlyList<Cut> Cuts);
-
-/// <summary>Puts a plan's cuts in order.</summary>
-public static class Sequencer
-{
-    /// <summary>The cuts that carry this plan out: end trim, crosscut to sections, rip to strips, crosscut to blanks, as the hold limits allow.</summary>
-    public static SawingSequence Order(PlanningRequest request, CutPlan plan) =>
-        throw new NotImplementedException();
-}

@@ -1,0 +1,139 @@
+using ShopClass.Core.Courses;
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+
+namespace ShopClass.Core.Sawing.Ordering;
+
+/// <summary>Writes cuts down: what is sawn, what holds it, what it leaves and why it comes here.</summary>
+internal sealed class CutWriter(Board board, CourseRules rules, IReadOnlyList<LaidBlank> blanks)
+{
+    private readonly SideNames names = new(board, rules, blanks);
+
+    /// <summary>A crosscut that brings the board down to lengths.</summary>
+    public Cut ToLength(BoardRect piece, TurnOf turn, BoardLength beside, bool isEndTrim) =>
+        Crosscut(
+            piece,
+            turn,
+            isEndTrim ? CutKind.EndTrim : CutKind.Crosscut,
+            (isEndTrim, turn.Why) switch
+            {
+                (true, _) =>
+                    "A bad end goes first: it may hide splits and dirt that no blank should have.",
+                (_, Turn.LongLeftover) =>
+                    "The long leftover comes off first: what stays is lighter and easier to hold.",
+                (_, Turn.ToKeepLength) =>
+                    "Sawn in this order so that what is left stays long enough to hold.",
+                _ when beside.RipLines.Count == 0 =>
+                    "It takes the board's full width and needs no rip, so a crosscut is all it gets.",
+                _ when beside.Sections > 1 =>
+                    "Its parts have the same rip lines, so they leave the board in one length and are ripped as one.",
+                _ => "Brings the board down to a length that is handier to rip.",
+            }
+        );
+
+    /// <summary>A rip that takes a strip off.</summary>
+    public Cut Rip(BoardRect piece, SawLine line, BoardLength length)
+    {
+        var kerf = piece with { Near = line.Kerf.From, Far = line.Kerf.To };
+        var near = piece with { Far = kerf.Near };
+        var far = piece with { Near = kerf.Far };
+        var support = Holding.ForRip(rules, piece.Along);
+        return Write(CutKind.Rip, piece, kerf, line.Position, support, near, far) with
+        {
+            Reason = length switch
+            {
+                { KeepsWaste: true } =>
+                    "The waste beside it stays on until it is ripped: it gives length to hold.",
+                { Sections: > 1 } =>
+                    "Ripped while still joined: longer to hold, one setting, one line to mark.",
+                _ => "Ripped before it is crosscut shorter, while there is length to hold.",
+            },
+        };
+    }
+
+    /// <summary>A crosscut that sets blanks of a strip free.</summary>
+    public Cut ToBlank(BoardRect strip, TurnOf turn, BoardLength length) =>
+        Crosscut(
+            strip,
+            turn,
+            CutKind.Crosscut,
+            turn.Why switch
+            {
+                Turn.LongLeftover =>
+                    "The long leftover comes off first: what stays is lighter and easier to hold.",
+                Turn.ToKeepLength =>
+                    "Sawn in this order so that what is left stays long enough to hold.",
+                _ when length.Sections > 1 =>
+                    "The rip is done, so what was kept joined for it can come apart.",
+                _ => "Crosscut after the rip, which needed the length to hold.",
+            }
+        );
+
+    private Cut Crosscut(BoardRect whole, TurnOf turn, CutKind kind, string reason)
+    {
+        var piece = whole with { From = turn.Piece.From, To = turn.Piece.To };
+        var kerf = piece with { From = turn.Line.Kerf.From, To = turn.Line.Kerf.To };
+        var start = piece with { To = kerf.From };
+        var end = piece with { From = kerf.To };
+        var support = Holding.ForCrosscut(rules, piece.Along, Length.Max(start.Along, end.Along));
+        return Write(kind, piece, kerf, turn.Line.Position, support, start, end) with
+        {
+            Reason = reason,
+        };
+    }
+
+    private Cut Write(
+        CutKind kind,
+        BoardRect piece,
+        BoardRect kerf,
+        Length position,
+        Support support,
+        BoardRect one,
+        BoardRect other
+    )
+    {
+        var sides = new[] { one, other }.Where(s => s.Area > Area.Zero).ToList();
+        if (sides.Count == 0)
+            sides.Add(piece);
+        var called = sides.Select(s => names.Of(s, kind)).ToList();
+        var held = sides.Count > 1 && other.Area > one.Area ? 1 : 0;
+        return new()
+        {
+            Number = 0,
+            BoardId = board.Id,
+            Kind = kind,
+            Class = CutClass.Third,
+            Saw = kind is CutKind.Rip ? SawKind.HandRip : SawKind.HandCrosscut,
+            Support = support,
+            Line = LineKind.Pencil,
+            Piece = piece,
+            Position = position,
+            Kerf = kerf,
+            SawnLength = kind is CutKind.Rip ? piece.Along : piece.Across,
+            Leaves = Both(called),
+            Hold = Holding.Words(kind, support, Definite(called[held]), Falling(called, held)),
+            Reason = "",
+            HoldNote = Holding.Note(kind, support, rules),
+        };
+    }
+
+    private static string Both(List<string> called) =>
+        called is [var one, var other]
+            ? one == other
+                ? $"two pieces: {one} on both sides"
+                : $"{one} and {other}"
+            : called[0];
+
+    private static string Falling(List<string> called, int held) =>
+        called.Count > 1 ? Definite(called[1 - held]) : "the sliver";
+
+    /// <summary>"a strip for A1" becomes "the strip for A1".</summary>
+    private static string Definite(string name)
+    {
+        if (name.StartsWith("an ", StringComparison.Ordinal))
+            return $"the {name[3..]}";
+        if (name.StartsWith("a ", StringComparison.Ordinal))
+            return $"the {name[2..]}";
+        return name is "waste" ? "the waste" : name;
+    }
+}
