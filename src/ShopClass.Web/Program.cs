@@ -1,21 +1,26 @@
-using Microsoft.AspNetCore.Components.Authorization;
-using Microsoft.AspNetCore.Components.Server;
-using Microsoft.AspNetCore.Identity;
-using MudBlazor.Services;
-using ShopClass.Web.Components;
+using ShopClass.Data.Store;
+using ShopClass.Web.Features.Account;
+using ShopClass.Web.Features.CourseFiles;
 using ShopClass.Web.Features.Shell;
 
 var builder = WebApplication.CreateBuilder(args);
-builder
-    .Services.AddAuthentication(IdentityConstants.ApplicationScheme)
-    .AddCookie(
-        IdentityConstants.ApplicationScheme,
-        cookie => cookie.LoginPath = "/account/sign-in"
-    );
-builder.Services.AddAuthorization();
-builder.Services.AddCascadingAuthenticationState();
+var folder = StoreFolder.Of(builder);
+builder.Services.AddShopStore($"Data Source={Path.Combine(folder, "shopclass.db")}");
+builder.Services.AddShopAccounts(folder);
 builder.Services.AddShopPages(builder.Environment);
 
 var app = builder.Build();
+await ShopStartup.PrepareAsync(app.Services, demo: !app.Environment.IsProduction());
 app.UseShopPages();
-app.Run();
+app.MapSignOut();
+app.MapDemoDoor();
+app.MapFileDownloads();
+app.SayWhereToOpen(
+    folder,
+    hasDemo: !app.Environment.IsProduction()
+        && await app.Services.GetRequiredService<InstructorAccounts>().DemoAsync() is not null
+);
+await app.RunAsync();
+
+/// <summary>The app's entry; public so that tests can start it.</summary>
+public partial class Program;

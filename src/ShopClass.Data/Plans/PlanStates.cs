@@ -63,7 +63,10 @@ internal static class PlanStates
             plan is not null && plan.RequestFingerprint != FingerprintNow(),
             plan?.IsComplete ?? false,
             plan?.Sentence ?? ""
-        );
+        )
+        {
+            PlanId = plan?.Id,
+        };
 
         string FingerprintNow() =>
             PlanSnapshot.Fingerprint(PlanStore.RequestFor(course.Rules, project, boards));
@@ -81,6 +84,7 @@ internal static class PlanStates
             .Plans.SeenBy(viewer)
             .Where(p => p.Student!.CourseId == courseId)
             .Select(p => new NewestPlan(
+                p.Id,
                 p.StudentId,
                 p.ProjectId,
                 p.Number,
@@ -95,6 +99,7 @@ internal static class PlanStates
     }
 
     private sealed record NewestPlan(
+        Guid Id,
         Guid StudentId,
         Guid ProjectId,
         int Number,

@@ -36,4 +36,8 @@ public sealed record PlanState(
     bool IsOutOfDate,
     bool IsComplete,
     string Sentence
-);
+)
+{
+    /// <summary>That plan's key, for its page and its kit sheet; null when none was made.</summary>
+    public Guid? PlanId { get; init; }
+}
