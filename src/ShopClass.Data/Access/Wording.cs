@@ -1,3 +1,5 @@
+using ShopClass.Core.Measure;
+
 namespace ShopClass.Data.Access;
 
 /// <summary>Checks of the words people type, and the sentences for what the stores refuse.</summary>
@@ -25,37 +27,20 @@ internal static class Wording
         $"A student can have {StoreLimits.BoardsForAProject} boards for a project, and has them. Remove one first."
     );
 
+    public static readonly string TooManyBoardsInAFile =
+        $"A student can have {StoreLimits.BoardsForAProject} boards for a project; here are more.";
+
     /// <summary>As it is kept: without space around it, lines ended in one way.</summary>
     public static string Tidy(string? text) => (text ?? "").ReplaceLineEndings("\n").Trim();
 
-    public static string? ProblemWithName(
-        string tidy,
-        string what,
-        int most = StoreLimits.LongestName
-    )
-    {
-        if (tidy.Length == 0)
-            return $"Give the {what} a name.";
-        return ProblemWithLine(tidy, $"The name of the {what}", most);
-    }
+    public static string? ProblemWithName(string tidy) =>
+        TypedText.NameProblem(tidy, StoreLimits.LongestName);
 
-    public static string? ProblemWithLine(string tidy, string what, int most)
-    {
-        if (tidy.Length > most)
-            return $"{what} has {tidy.Length} characters; {most} is the most.";
-        return tidy.Any(char.IsControl)
-            ? $"{what} holds a line break or a control character."
-            : null;
-    }
+    public static string? ProblemWithAlias(string tidy) =>
+        tidy.Length == 0 ? null : TypedText.NameProblem(tidy, StoreLimits.LongestAlias);
 
-    public static string? ProblemWithNotes(string tidy, string what)
-    {
-        if (tidy.Length > StoreLimits.LongestNotes)
-            return $"{what} have {tidy.Length} characters; {StoreLimits.LongestNotes} is the most.";
-        return tidy.Any(c => char.IsControl(c) && c is not ('\n' or '\t'))
-            ? $"{what} hold a control character."
-            : null;
-    }
+    public static string? ProblemWithNotes(string tidy) =>
+        TypedText.NotesProblem(tidy, StoreLimits.LongestNotes);
 
     public static List<FieldProblem> Problems(params (string Field, string? Sentence)[] found) =>
         [

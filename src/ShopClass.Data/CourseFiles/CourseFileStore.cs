@@ -1,6 +1,10 @@
 using Microsoft.EntityFrameworkCore;
+using ShopClass.Core.Projects;
 using ShopClass.Data.Access;
+using ShopClass.Data.Courses;
+using ShopClass.Data.Projects;
 using ShopClass.Data.Store;
+using ShopClass.Data.Students;
 
 namespace ShopClass.Data.CourseFiles;
 
@@ -25,7 +29,6 @@ public sealed record ImportOutcome(
     public bool IsImported => Problems.Count == 0;
 }
 
-#pragma warning disable CS9113 // Its members follow.
 /// <summary>Course files in and out (docs/course-file.md): a whole course, or one project.</summary>
 public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, TimeProvider clock)
 {
@@ -33,27 +36,157 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
     public const int MostBytes = 4 * 1024 * 1024;
 
     /// <summary>The course as a file, or null when it is not the viewer's. Leaves out nothing but plans.</summary>
-    public Task<string?> ExportCourseAsync(
+    public async Task<string?> ExportCourseAsync(
         Viewer viewer,
         Guid courseId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var course = await shop
+            .Courses.AsNoTracking()
+            .RunBy(viewer)
+            .Include(c => c.Projects)
+                .ThenInclude(p => p.Parts)
+            .Include(c => c.Students)
+                .ThenInclude(s => s.Boards)
+            .AsSplitQuery()
+            .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
+        return course is null ? null : CourseFileWriter.Course(course);
+    }
 
     /// <summary>One project as a file, or null when it is not the viewer's.</summary>
-    public Task<string?> ExportProjectAsync(
+    public async Task<string?> ExportProjectAsync(
         Viewer viewer,
         Guid projectId,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var project = await shop
+            .Projects.AsNoTracking()
+            .RunBy(viewer)
+            .Include(p => p.Course)
+            .Include(p => p.Parts)
+            .SingleOrDefaultAsync(p => p.Id == projectId, cancel);
+        return project is null
+            ? null
+            : CourseFileWriter.Project(project, project.Course!.Rules.Unit);
+    }
 
     /// <summary>
     /// Reads a file. A course file makes a new course owned by the viewer; a project file adds a project to
     /// <paramref name="intoCourse"/>. Reads at most <see cref="MostBytes"/> and refuses what is longer.
     /// </summary>
-    public Task<ImportOutcome> ImportAsync(
+    public async Task<ImportOutcome> ImportAsync(
         Viewer viewer,
         Stream file,
         Guid? intoCourse = null,
         CancellationToken cancel = default
-    ) => throw new NotImplementedException();
+    )
+    {
+        if (viewer is not InstructorViewer instructor)
+            return Refused("Only an instructor can import a course file.");
+        if (await ReadAllAsync(file, cancel) is not { } bytes)
+        {
+            return Refused(
+                $"The file is larger than {MostBytes / (1024 * 1024)} MB, the most that is read. A course file is far smaller."
+            );
+        }
+
+        var contents = CourseFileReader.Read(bytes);
+        if (contents.Problems.Count > 0)
+            return new(null, null, "", contents.Problems);
+        return contents.Course is { } course
+            ? await AddCourseAsync(instructor, course, cancel)
+            : await AddProjectAsync(instructor, contents.Project!, intoCourse, cancel);
+    }
+
+    private async Task<ImportOutcome> AddCourseAsync(
+        InstructorViewer instructor,
+        CourseDraft draft,
+        CancellationToken cancel
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        if (!await shop.Users.AnyAsync(a => a.Id == instructor.UserId, cancel))
+            return Refused("Only an instructor can import a course file.");
+        var course = Drafts.ToRow(draft, instructor.UserId, clock.GetUtcNow().UtcDateTime);
+        shop.Courses.Add(course);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        var boards = draft.Students.Sum(s => s.Boards.Count);
+        return new(
+            course.Id,
+            null,
+            $"Imported the course “{draft.Name}” with {Count(draft.Projects.Count, "project")}, "
+                + $"{Count(draft.Students.Count, "student")} and {Count(boards, "board")}.",
+            []
+        );
+    }
+
+    private async Task<ImportOutcome> AddProjectAsync(
+        InstructorViewer instructor,
+        Project draft,
+        Guid? intoCourse,
+        CancellationToken cancel
+    )
+    {
+        if (intoCourse is not { } courseId)
+        {
+            return Refused(
+                "This file holds one project. Open the course it should go into and import it there."
+            );
+        }
+
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var course = await shop
+            .Courses.RunBy(instructor)
+            .Include(c => c.Projects)
+            .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
+        if (course is null)
+            return Refused("The course it should go into is not there any more.");
+        if (course.IsArchived)
+            return Refused(Wording.CourseIsArchived.Sentence);
+        if (course.Projects.Count >= StoreLimits.ProjectsInACourse)
+            return Refused(Wording.TooManyProjects.Sentence);
+        var position = course.Projects.Select(p => p.Position).DefaultIfEmpty(0).Max() + 1;
+        var project = Drafts.ToRow(draft, courseId, position);
+        shop.Projects.Add(project);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return new(
+            courseId,
+            project.Id,
+            $"Imported the project “{draft.Name}” with {Count(draft.Parts.Count, "part")}.",
+            []
+        );
+    }
+
+    /// <summary>All of it, or null as soon as it is more than is read.</summary>
+    private static async Task<ReadOnlyMemory<byte>?> ReadAllAsync(
+        Stream file,
+        CancellationToken cancel
+    )
+    {
+        using var all = new MemoryStream();
+        var piece = new byte[64 * 1024];
+        int read;
+        while ((read = await file.ReadAsync(piece, cancel)) > 0)
+        {
+            if (all.Length + read > MostBytes)
+                return null;
+            all.Write(piece, 0, read);
+        }
+
+        return all.ToArray();
+    }
+
+    private static ImportOutcome Refused(string sentence) =>
+        new(null, null, "", [new(0, sentence)]);
+
+    private static string Count(int count, string what) =>
+        count == 1 ? $"1 {what}" : $"{count} {what}s";
 }

@@ -169,5 +169,5 @@ public sealed class CourseStore(IDbContextFactory<ShopContext> factory, TimeProv
     }
 
     private static List<FieldProblem> ProblemsWithName(string tidy) =>
-        Wording.Problems(("Name", Wording.ProblemWithName(tidy, "course")));
+        Wording.Problems(("Name", Wording.ProblemWithName(tidy)));
 }

@@ -127,8 +127,8 @@ public sealed partial class ProjectStore(IDbContextFactory<ShopContext> factory)
 
     internal static List<FieldProblem> ProblemsIn(string name, string notes) =>
         Wording.Problems(
-            ("Name", Wording.ProblemWithName(name, "project")),
-            ("Notes", Wording.ProblemWithNotes(notes, "The notes"))
+            ("Name", Wording.ProblemWithName(name)),
+            ("Notes", Wording.ProblemWithNotes(notes))
         );
 
     private static Task<ProjectRow?> RunByAsync(

@@ -25,6 +25,11 @@ public static class ShopStartup
             await shop.Database.MigrateAsync(cancel);
             await SqliteSettings.VerifyAsync(shop, cancel);
         }
+
+        if (demo)
+        {
+            await DemoCourse.LoadOnceAsync(services, cancel);
+        }
     }
 
     private static void MakeFolder(string? connectionString)

@@ -132,15 +132,7 @@ public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
     internal static Board Tidy(Board board) => board with { Name = Wording.Tidy(board.Name) };
 
     internal static List<FieldProblem> ProblemsIn(Board board, CourseRules rules) =>
-        board.Defects.Count > BoardChecks.MostDefects
-            ?
-            [
-                new(
-                    "",
-                    $"{board.Defects.Count} defects are marked; {BoardChecks.MostDefects} is the most for one board."
-                ),
-            ]
-            : Wording.Problems(BoardChecks.ProblemsIn(board, rules));
+        Wording.Problems(BoardChecks.ProblemsIn(board, rules));
 
     private static Task<BoardRow?> SeenByAsync(
         ShopContext shop,

@@ -146,8 +146,8 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory)
 
     internal static List<FieldProblem> ProblemsIn(StudentCard card) =>
         Wording.Problems(
-            ("Name", Wording.ProblemWithName(card.Name, "student")),
-            ("Alias", Wording.ProblemWithLine(card.Alias, "The alias", StoreLimits.LongestAlias))
+            ("Name", Wording.ProblemWithName(card.Name)),
+            ("Alias", Wording.ProblemWithAlias(card.Alias))
         );
 
     private static Task<StudentRow?> RunByAsync(

@@ -1,0 +1,244 @@
+using System.Globalization;
+using Newtonsoft.Json;
+using Newtonsoft.Json.Linq;
+using ShopClass.Core.Courses;
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Projects;
+using ShopClass.Data.Courses;
+using ShopClass.Data.Projects;
+using ShopClass.Data.Students;
+
+namespace ShopClass.Data.CourseFiles;
+
+/// <summary>
+/// Writes course files. The same course gives the same text, and what is as usual is left out: no notes, no flags that
+/// are false.
+/// </summary>
+internal static class CourseFileWriter
+{
+    private const int Version = 1;
+
+    public static string Course(CourseRow course)
+    {
+        var unit = course.Rules.Unit;
+        ProjectRow[] projects = [.. course.Projects.OrderBy(p => p.Position).ThenBy(p => p.Id)];
+        return TextOf(
+            new JObject
+            {
+                ["shopclass"] = Version,
+                ["kind"] = "course",
+                ["course"] = new JObject
+                {
+                    ["name"] = course.Name,
+                    ["unit"] = FileWords.Units.For(unit),
+                    ["precision"] = FileWords.Precisions.For(course.Rules.Precision),
+                    ["rules"] = Rules(course.Rules),
+                    ["projects"] = new JArray(projects.Select(p => Project(p.ToProject(), unit))),
+                    ["students"] = Students(course.Students, projects, unit),
+                },
+            }
+        );
+    }
+
+    public static string Project(ProjectRow project, UnitSystem unit) =>
+        TextOf(
+            new JObject
+            {
+                ["shopclass"] = Version,
+                ["kind"] = "project",
+                ["unit"] = FileWords.Units.For(unit),
+                ["project"] = Project(project.ToProject(), unit),
+            }
+        );
+
+    private static JObject Rules(CourseRules rules)
+    {
+        var all = new JObject();
+        foreach (var rule in RuleBook.Lengths)
+        {
+            all[rule.Key] = Written(rule.Get(rules), rules.Unit);
+        }
+
+        all["planingTaught"] = rules.PlaningTaught;
+        all["edgeGluingTaught"] = rules.EdgeGluingTaught;
+        all[RuleBook.HardGoingKey] = rules.HardGoingAbove / 100m;
+        return all;
+    }
+
+    private static JObject Project(Project project, UnitSystem unit)
+    {
+        var all = new JObject { ["name"] = project.Name };
+        Add(all, "notes", project.Notes);
+        all["parts"] = new JArray(project.Parts.Select(p => Part(p, unit)));
+        return all;
+    }
+
+    private static JObject Part(Part part, UnitSystem unit)
+    {
+        var all = new JObject
+        {
+            ["letter"] = part.Letter,
+            ["name"] = part.Name,
+            ["quantity"] = part.Quantity,
+            ["thickness"] = Written(part.Finished.Thickness, unit),
+            ["width"] = Written(part.Finished.Width, unit),
+            ["length"] = Written(part.Finished.Length, unit),
+        };
+        if (part.Grain is not GrainDirection.AlongLength)
+        {
+            all["grain"] = FileWords.Grains.For(part.Grain);
+        }
+
+        Add(all, "showFace", part.ShowFace);
+        Add(all, "glueUpAllowed", part.GlueUpAllowed);
+        Add(all, "acceptsHiddenDefect", part.AcceptsHiddenDefect);
+        Add(all, "jointNotes", part.JointNotes);
+        Add(
+            all,
+            "open",
+            part.Open.Select(o => new JObject
+            {
+                ["dimension"] = FileWords.Dimensions.For(o.Dimension),
+                ["extra"] = Written(o.Extra, unit),
+                ["until"] = o.Until,
+            })
+        );
+        return all;
+    }
+
+    /// <summary>By shown name; where names are the same, by all that is written about them, since nothing else lasts.</summary>
+    private static JArray Students(
+        IEnumerable<StudentRow> students,
+        IReadOnlyList<ProjectRow> projects,
+        UnitSystem unit
+    ) =>
+        new(
+            students
+                .Select(s => (s.ToView().Shown, Written: Student(s, projects, unit)))
+                .OrderBy(s => s.Shown, Access.Ordering.OfNames)
+                .ThenBy(s => s.Written.ToString(Formatting.None), StringComparer.Ordinal)
+                .Select(s => s.Written)
+        );
+
+    private static JObject Student(
+        StudentRow student,
+        IReadOnlyList<ProjectRow> projects,
+        UnitSystem unit
+    )
+    {
+        var all = new JObject { ["name"] = student.Name };
+        Add(all, "alias", student.Alias);
+        Add(all, "leftHanded", student.IsLeftHanded);
+        Add(
+            all,
+            "boards",
+            from project in projects.Index()
+            from board in student.Boards.OrderBy(b => b.Position)
+            where board.ProjectId == project.Item.Id
+            select Board(board.ToBoard(), ReferenceTo(project.Index, projects), unit)
+        );
+        return all;
+    }
+
+    private static JToken ReferenceTo(int index, IReadOnlyList<ProjectRow> projects) =>
+        projects.Count(p => p.Name == projects[index].Name) == 1 ? projects[index].Name : index + 1;
+
+    private static JObject Board(Board board, JToken project, UnitSystem unit)
+    {
+        var all = new JObject
+        {
+            ["project"] = project,
+            ["name"] = board.Name,
+            ["species"] = board.SpeciesId,
+            ["surfacing"] = FileWords.Surfacings.For(board.Surfacing),
+            ["thickness"] = Written(board.Thickness, unit),
+            ["widthAtStart"] = Written(board.WidthAtStart, unit),
+            ["widthAtMiddle"] = Written(board.WidthAtMiddle, unit),
+            ["widthAtEnd"] = Written(board.WidthAtEnd, unit),
+            ["length"] = Written(board.Length, unit),
+            ["trimStart"] = Written(board.TrimStart, unit),
+            ["trimEnd"] = Written(board.TrimEnd, unit),
+        };
+        if (board.Price is { } price)
+        {
+            all["price"] = new JObject
+            {
+                ["minorUnits"] = price.MinorUnits,
+                ["currency"] = price.Currency,
+            };
+        }
+
+        Add(all, "defects", board.Defects.Select(d => Defect(d, unit)));
+        return all;
+    }
+
+    private static JObject Defect(Defect defect, UnitSystem unit)
+    {
+        var all = new JObject
+        {
+            ["kind"] = FileWords.Defects.For(defect.Kind),
+            ["from"] = Written(defect.Place.From, unit),
+            ["to"] = Written(defect.Place.To, unit),
+            ["near"] = Written(defect.Place.Near, unit),
+            ["far"] = Written(defect.Place.Far, unit),
+        };
+        if (defect.Reach is not DefectReach.Through)
+        {
+            all["shows"] = FileWords.Reaches.For(defect.Reach);
+        }
+
+        return all;
+    }
+
+    /// <summary>Exactly, with its unit.</summary>
+    private static string Written(Length length, UnitSystem unit)
+    {
+        var exact = LengthWriter.WriteExact(length, unit);
+        return char.IsLetter(exact[^1]) ? exact
+            : unit is UnitSystem.Inch ? $"{exact} in"
+            : $"{exact} mm";
+    }
+
+    private static void Add(JObject all, string field, string text)
+    {
+        if (text.Length > 0)
+        {
+            all[field] = text;
+        }
+    }
+
+    private static void Add(JObject all, string field, bool flag)
+    {
+        if (flag)
+        {
+            all[field] = true;
+        }
+    }
+
+    private static void Add(JObject all, string field, IEnumerable<JObject> items)
+    {
+        var list = new JArray(items);
+        if (list.Count > 0)
+        {
+            all[field] = list;
+        }
+    }
+
+    private static string TextOf(JObject file)
+    {
+        using var text = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
+        using (
+            var writer = new JsonTextWriter(text)
+            {
+                Formatting = Formatting.Indented,
+                Indentation = 2,
+            }
+        )
+        {
+            file.WriteTo(writer);
+        }
+
+        return text + "\n";
+    }
+}

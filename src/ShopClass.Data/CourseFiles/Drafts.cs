@@ -1,0 +1,78 @@
+using ShopClass.Core.Courses;
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Projects;
+using ShopClass.Data.Courses;
+using ShopClass.Data.Projects;
+using ShopClass.Data.Students;
+
+namespace ShopClass.Data.CourseFiles;
+
+/// <summary>A course as a file tells it.</summary>
+internal sealed record CourseDraft(
+    string Name,
+    CourseRules Rules,
+    IReadOnlyList<Project> Projects,
+    IReadOnlyList<StudentDraft> Students
+);
+
+/// <summary>A student as a file tells them.</summary>
+internal sealed record StudentDraft(StudentCard Card, IReadOnlyList<BoardDraft> Boards);
+
+/// <summary>A board as a file tells it.</summary>
+/// <param name="Project">The place of its project in the course's list, from 0.</param>
+/// <param name="Board">The board, without a key of its own.</param>
+internal sealed record BoardDraft(int Project, Board Board);
+
+/// <summary>Turns what was read into rows.</summary>
+internal static class Drafts
+{
+    public static CourseRow ToRow(CourseDraft draft, string ownerId, DateTime madeUtc)
+    {
+        var course = new CourseRow
+        {
+            Id = Guid.NewGuid(),
+            OwnerId = ownerId,
+            Name = draft.Name,
+            Rules = draft.Rules,
+            MadeUtc = madeUtc,
+            Version = Guid.NewGuid(),
+        };
+        course.Projects.AddRange(draft.Projects.Select((p, i) => ToRow(p, course.Id, i + 1)));
+        course.Students.AddRange(draft.Students.Select(s => ToRow(s, course)));
+        return course;
+    }
+
+    public static ProjectRow ToRow(Project draft, Guid courseId, int position)
+    {
+        var project = new ProjectRow
+        {
+            Id = Guid.NewGuid(),
+            CourseId = courseId,
+            Name = draft.Name,
+            Notes = draft.Notes,
+            Position = position,
+            Version = Guid.NewGuid(),
+        };
+        project.Parts.AddRange(draft.Parts.Select((p, i) => PartRow.From(p, project.Id, i + 1)));
+        return project;
+    }
+
+    private static StudentRow ToRow(StudentDraft draft, CourseRow course)
+    {
+        var student = new StudentRow
+        {
+            Id = Guid.NewGuid(),
+            CourseId = course.Id,
+            Name = draft.Card.Name,
+            Alias = draft.Card.Alias,
+            IsLeftHanded = draft.Card.IsLeftHanded,
+            Version = Guid.NewGuid(),
+        };
+        student.Boards.AddRange(
+            draft.Boards.Select(
+                (b, i) => BoardRow.From(b.Board, student.Id, course.Projects[b.Project].Id, i + 1)
+            )
+        );
+        return student;
+    }
+}

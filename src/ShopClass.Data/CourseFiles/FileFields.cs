@@ -1,0 +1,92 @@
+using ShopClass.Core.Courses;
+
+namespace ShopClass.Data.CourseFiles;
+
+/// <summary>The field names of a course file, in the order they are written.</summary>
+internal static class FileFields
+{
+    public static readonly IReadOnlyList<string> CourseFile = ["shopclass", "kind", "course"];
+
+    public static readonly IReadOnlyList<string> ProjectFile =
+    [
+        "shopclass",
+        "kind",
+        "unit",
+        "project",
+    ];
+
+    public static readonly IReadOnlyList<string> Course =
+    [
+        "name",
+        "unit",
+        "precision",
+        "rules",
+        "projects",
+        "students",
+    ];
+
+    public static readonly IReadOnlyList<string> Rules =
+    [
+        .. RuleBook.Lengths.Select(r => r.Key),
+        "planingTaught",
+        "edgeGluingTaught",
+        RuleBook.HardGoingKey,
+    ];
+
+    public static readonly IReadOnlyList<string> Project = ["name", "notes", "parts"];
+
+    public static readonly IReadOnlyList<string> Part =
+    [
+        "letter",
+        "name",
+        "quantity",
+        "thickness",
+        "width",
+        "length",
+        "grain",
+        "showFace",
+        "glueUpAllowed",
+        "acceptsHiddenDefect",
+        "jointNotes",
+        "open",
+    ];
+
+    public static readonly IReadOnlyList<string> Open = ["dimension", "extra", "until"];
+
+    public static readonly IReadOnlyList<string> Student =
+    [
+        "name",
+        "alias",
+        "leftHanded",
+        "boards",
+    ];
+
+    public static readonly IReadOnlyList<string> Board =
+    [
+        "project",
+        "name",
+        "species",
+        "surfacing",
+        "thickness",
+        "widthAtStart",
+        "widthAtMiddle",
+        "widthAtEnd",
+        "length",
+        "trimStart",
+        "trimEnd",
+        "price",
+        "defects",
+    ];
+
+    public static readonly IReadOnlyList<string> Price = ["minorUnits", "currency"];
+
+    public static readonly IReadOnlyList<string> Defect =
+    [
+        "kind",
+        "from",
+        "to",
+        "near",
+        "far",
+        "shows",
+    ];
+}

@@ -1,0 +1,73 @@
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Projects;
+
+namespace ShopClass.Data.CourseFiles;
+
+/// <summary>The words a course file uses for a choice. They stay as they are when the code's own names change.</summary>
+/// <typeparam name="T">The choice.</typeparam>
+internal sealed class FileWords<T>(params (string Word, T Value)[] all)
+    where T : struct
+{
+    public IEnumerable<string> Words => all.Select(a => a.Word);
+
+    public T? Find(string word) =>
+        all.Where(a => a.Word == word).Select(a => (T?)a.Value).FirstOrDefault();
+
+    public string For(T value) =>
+        all.First(a => EqualityComparer<T>.Default.Equals(a.Value, value)).Word;
+}
+
+/// <summary>All choices of a course file.</summary>
+internal static class FileWords
+{
+    public static FileWords<UnitSystem> Units { get; } =
+        new(("inch", UnitSystem.Inch), ("metric", UnitSystem.Metric));
+
+    public static FileWords<Precision> Precisions { get; } =
+        new(
+            ("1/16 in", Precision.Sixteenth),
+            ("1/32 in", Precision.ThirtySecond),
+            ("1/64 in", Precision.SixtyFourth),
+            ("1 mm", Precision.Millimetre),
+            ("0.5 mm", Precision.HalfMillimetre)
+        );
+
+    public static FileWords<GrainDirection> Grains { get; } =
+        new(("length", GrainDirection.AlongLength), ("any", GrainDirection.Any));
+
+    public static FileWords<PartDimension> Dimensions { get; } =
+        new(
+            ("thickness", PartDimension.Thickness),
+            ("width", PartDimension.Width),
+            ("length", PartDimension.Length)
+        );
+
+    public static FileWords<Surfacing> Surfacings { get; } =
+        new(
+            ("rough", Surfacing.Rough),
+            ("S2S", Surfacing.S2S),
+            ("S3S", Surfacing.S3S),
+            ("S4S", Surfacing.S4S)
+        );
+
+    public static FileWords<DefectKind> Defects { get; } =
+        new(
+            ("knot", DefectKind.Knot),
+            ("split", DefectKind.Split),
+            ("check", DefectKind.Check),
+            ("wane", DefectKind.Wane),
+            ("hole", DefectKind.Hole),
+            ("pith", DefectKind.Pith),
+            ("pitch pocket", DefectKind.PitchPocket),
+            ("stain", DefectKind.Stain),
+            ("other", DefectKind.Other)
+        );
+
+    public static FileWords<DefectReach> Reaches { get; } =
+        new(
+            ("through", DefectReach.Through),
+            ("marked face", DefectReach.MarkedFace),
+            ("back face", DefectReach.BackFace)
+        );
+}

@@ -1,0 +1,106 @@
+using Newtonsoft.Json.Linq;
+using ShopClass.Core.Courses;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Projects;
+using ShopClass.Data.Projects;
+
+namespace ShopClass.Data.CourseFiles;
+
+/// <summary>Reads projects and their parts lists.</summary>
+internal static class PartReader
+{
+    private const int DimensionsOfAPart = 3;
+
+    public static Project? ReadProject(JToken token, CourseRules rules, FileFindings findings)
+    {
+        if (FileNode.Open(token, "a project", findings, FileFields.Project) is not { } node)
+            return null;
+        var name = Access.Wording.Tidy(node.Text("name"));
+        var notes = Access.Wording.Tidy(node.Text("notes", ""));
+        foreach (var (field, sentence) in ProjectStore.ProblemsIn(name, notes))
+        {
+            node.Problem(FileFieldOf(field), sentence);
+        }
+
+        var parts = new List<Part>();
+        foreach (var item in node.Items("parts", PartChecks.MostParts, "parts"))
+        {
+            if (findings.IsFull)
+                break;
+            if (ReadPart(item, parts, rules, findings) is { } part)
+            {
+                parts.Add(part);
+            }
+        }
+
+        return new()
+        {
+            Name = name,
+            Notes = notes,
+            Parts = parts,
+        };
+    }
+
+    private static Part? ReadPart(
+        JToken token,
+        IReadOnlyList<Part> before,
+        CourseRules rules,
+        FileFindings findings
+    )
+    {
+        if (FileNode.Open(token, "a part", findings, FileFields.Part) is not { } node)
+            return null;
+        var size = (
+            Thickness: node.Length("thickness", rules.Unit),
+            Width: node.Length("width", rules.Unit),
+            Length: node.Length("length", rules.Unit)
+        );
+        var opens = node.Items("open", DimensionsOfAPart, "open dimensions")
+            .Select(item => ReadOpen(item, rules.Unit, findings))
+            .ToList();
+        var part = ProjectStore.Tidy(
+            new Part
+            {
+                Letter = node.Text("letter"),
+                Name = node.Text("name"),
+                Quantity = node.Whole("quantity", stand: 1),
+                Finished = new(
+                    size.Thickness ?? Length.Zero,
+                    size.Width ?? Length.Zero,
+                    size.Length ?? Length.Zero
+                ),
+                Grain =
+                    node.Choice("grain", FileWords.Grains, GrainDirection.AlongLength) ?? default,
+                ShowFace = node.Flag("showFace"),
+                GlueUpAllowed = node.Flag("glueUpAllowed"),
+                AcceptsHiddenDefect = node.Flag("acceptsHiddenDefect"),
+                JointNotes = node.Text("jointNotes", ""),
+                Open = [.. opens.OfType<OpenDimension>()],
+            }
+        );
+        // An open dimension that could not be read has had its say already.
+        foreach (var (field, sentence) in PartChecks.ProblemsIn(part, before, rules))
+        {
+            node.Problem(
+                field.StartsWith("Open", StringComparison.Ordinal) ? "open" : FileFieldOf(field),
+                sentence
+            );
+        }
+
+        return part;
+    }
+
+    private static OpenDimension? ReadOpen(JToken token, UnitSystem unit, FileFindings findings)
+    {
+        if (FileNode.Open(token, "an open dimension", findings, FileFields.Open) is not { } node)
+            return null;
+        var dimension = node.Choice("dimension", FileWords.Dimensions);
+        var extra = node.Length("extra", unit);
+        var until = node.Text("until");
+        return dimension is { } d && extra is { } e ? new(d, e, until) : null;
+    }
+
+    /// <summary>The checks name fields as the code does; in the file they begin small.</summary>
+    internal static string FileFieldOf(string field) =>
+        field.Length == 0 ? field : char.ToLowerInvariant(field[0]) + field[1..];
+}
