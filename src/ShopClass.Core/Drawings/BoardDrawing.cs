@@ -24,7 +24,7 @@ public static class BoardDrawing
         WoodSketch.AddDefectFrames(sketch, board, selectedDefect);
         TapeBand.Add(sketch, board.Length, precision);
         TapeBand.AddFigures(sketch, board.Length, precision);
-        Margins.AddFarNotes(sketch, DefectNotes.Of(board, sketch.Scale));
+        Margins.AddFarNotes(sketch, DefectNotes.Of(board, sketch.Scale), sketch.Scale.WidthDrawn);
         BoardDimensions.AddTo(sketch, board, precision);
         return new(
             frame.Width,

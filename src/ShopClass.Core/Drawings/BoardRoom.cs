@@ -7,6 +7,7 @@ namespace ShopClass.Core.Drawings;
 /// <param name="FarSide">Least room on the side of its far edge; notes may ask for more.</param>
 /// <param name="Along">The most a board may take along.</param>
 /// <param name="Across">The most it may take across.</param>
+/// <param name="ForLength">Room for the dimension line beyond the notes.</param>
 /// <param name="Upright">Whether boards stand on end.</param>
 internal sealed record BoardRoom(
     double BeforeStart,
@@ -15,6 +16,7 @@ internal sealed record BoardRoom(
     double FarSide,
     double Along,
     double Across,
+    double ForLength,
     bool Upright
 )
 {
@@ -30,6 +32,7 @@ internal sealed record BoardRoom(
                 7.6 * t,
                 frame.Width * 2.9,
                 frame.Width - 12.2 * t,
+                0,
                 true
             )
             : new(
@@ -39,6 +42,7 @@ internal sealed record BoardRoom(
                 2.6 * t,
                 frame.Width - 8.8 * t,
                 frame.Width * 0.34,
+                1.9 * t,
                 false
             );
     }
@@ -47,5 +51,5 @@ internal sealed record BoardRoom(
     public Point StartOf(BoardScale? scale, double notes) =>
         Upright
             ? new(NearSide, BeforeStart)
-            : new(BeforeStart, Math.Max(FarSide, notes) + (scale?.WidthDrawn ?? 0));
+            : new(BeforeStart, Math.Max(FarSide, notes + ForLength) + (scale?.WidthDrawn ?? 0));
 }

@@ -30,14 +30,9 @@ internal static class DefectNotes
 
     /// <summary>How much room the names take beyond the far edge of a board that lies.</summary>
     public static double RoomFor(Board board, BoardScale scale, DrawingFrame frame) =>
-        scale.IsUpright ? 0 : Margins.RoomForRows(InRows(board, scale, frame), frame.TextSize);
-
-    /// <summary>The names in their places beside a board that lies.</summary>
-    public static IReadOnlyList<PlacedNote> InRows(
-        Board board,
-        BoardScale scale,
-        DrawingFrame frame
-    ) => SideNotes.InRows(Of(board, scale), 0, frame.Width - scale.Start.X, frame.TextSize);
+        scale.IsUpright
+            ? 0
+            : Margins.RoomForRows(Margins.InRows(frame, scale, Of(board, scale)), frame.TextSize);
 
     /// <summary>A defect's name in the shop.</summary>
     public static string Words(DefectKind kind) =>

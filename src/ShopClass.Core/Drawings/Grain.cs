@@ -14,6 +14,7 @@ internal sealed class Grain
     private readonly double length;
     private readonly double width;
     private readonly double tilt;
+    private readonly double liveliness;
     private readonly double shift;
     private readonly double drift;
     private readonly double phase;
@@ -25,25 +26,32 @@ internal sealed class Grain
         (this.board, this.scale) = (board, scale);
         (length, width) = (scale.LengthDrawn, scale.WidthDrawn);
         dice = new(board.Id);
-        tilt = dice.Next(0.45, 0.95) * (dice.Next(0, 1) < 0.5 ? -1 : 1);
+        // Short boards show less of the tree's taper than long ones.
+        liveliness = Math.Clamp(length / (5 * width), 0.3, 1);
+        tilt = liveliness * dice.Next(0.45, 0.95) * (dice.Next(0, 1) < 0.5 ? -1 : 1);
         shift = dice.Next(-0.16, 0.16);
         drift = dice.Next(-0.1, 0.1);
         phase = dice.Next(0, 6.28);
         knots = [.. board.Defects.Where(d => d.Kind is DefectKind.Knot).Select(KnotAt)];
     }
 
-    /// <summary>Draws it on the board's wood.</summary>
-    public static void AddTo(Sketch sketch, Board board)
+    /// <summary>Draws it on the board's wood, or on one piece of it.</summary>
+    public static void AddTo(Sketch sketch, Board board, BoardRect? piece = null)
     {
         var grain = new Grain(board, sketch.Scale);
         foreach (var line in grain.Lines())
-            sketch.Through(line, Ink.Grain);
+        foreach (
+            var run in piece is { } rect
+                ? Clip.Within(line, rect, sketch.Scale.PointsPerTick)
+                : [line]
+        )
+            sketch.Through(run, Ink.Grain);
     }
 
     private IEnumerable<List<(double Along, double Across)>> Lines()
     {
         var half = width / 2;
-        var step = Math.Clamp(half * 0.15, 3.6, 10);
+        var step = Math.Clamp(half * 0.14, 2.8, 10);
         var farthest = 2.3 * half;
         for (var radius = 0.3 * half; radius < farthest; radius += step * dice.Next(0.6, 1.4))
             foreach (var ring in Rings(radius))
@@ -147,7 +155,7 @@ internal sealed class Grain
     {
         var share = along / length;
         var waves =
-            0.10 * Math.Sin(share * 5.1 + phase) + 0.05 * Math.Sin(share * 11.3 + 2 * phase);
+            0.07 * Math.Sin(share * 5.1 + phase) + 0.03 * Math.Sin(share * 11.3 + 2 * phase);
         return width / 2 * Math.Max(0.05, 0.85 + tilt * (share - 0.5) + waves);
     }
 
@@ -175,7 +183,11 @@ internal sealed class Grain
     private (double Along, double Across) Warped(double along, double outward)
     {
         var share = along / length;
-        var middle = 0.5 + shift + drift * (share - 0.5) + 0.025 * Math.Sin(share * 7.7 + phase);
+        var middle =
+            0.5
+            + shift
+            + drift * (share - 0.5)
+            + 0.025 * liveliness * Math.Sin(share * 7.7 + phase);
         var across = (width * middle + outward) * LocalWidth(along) / width;
         foreach (var knot in knots)
         {

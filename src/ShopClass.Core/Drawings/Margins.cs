@@ -5,21 +5,57 @@ namespace ShopClass.Core.Drawings;
 /// <summary>What stands around a board: notes with leaders, dimension lines.</summary>
 internal static class Margins
 {
-    /// <summary>Room that notes in rows take on their side of the board, with the dimension line beyond them.</summary>
+    /// <summary>Room that notes in rows take on their side of the board.</summary>
     public static double RoomForRows(IReadOnlyList<PlacedNote> notes, double textSize) =>
-        notes.Count == 0 ? 0 : (0.9 + (notes.Max(n => n.Row) + 1) * 1.3 + 1.9) * textSize;
+        notes.Count == 0 ? 0 : (0.9 + (notes.Max(n => n.Row) + 1) * 1.3) * textSize;
 
-    /// <summary>Notes beside the far edge, in rows above a board that lies or in a column beside one on end.</summary>
-    public static void AddFarNotes(Sketch sketch, IReadOnlyList<SideNote> notes)
+    /// <summary>
+    /// Notes beyond <paramref name="edge"/> on the far side, in rows above a board that lies or in a column beside one on
+    /// end.
+    /// </summary>
+    public static void AddFarNotes(Sketch sketch, IReadOnlyList<SideNote> notes, double edge)
     {
         var t = sketch.Frame.TextSize;
         if (sketch.Scale.IsUpright)
-            AddColumn(sketch, notes);
+            AddColumn(sketch, notes, edge);
         else
-            foreach (
-                var note in SideNotes.InRows(notes, 0, sketch.Frame.Width - sketch.Scale.Start.X, t)
-            )
-                AddFlag(sketch, note, sketch.Scale.WidthDrawn + (0.9 + 0.65 + note.Row * 1.3) * t);
+            foreach (var note in InRows(sketch.Frame, sketch.Scale, notes))
+                AddFlag(sketch, note, edge + (0.9 + 0.65 + note.Row * 1.3) * t);
+    }
+
+    /// <summary>Notes in rows beside a board that lies.</summary>
+    public static IReadOnlyList<PlacedNote> InRows(
+        DrawingFrame frame,
+        BoardScale scale,
+        IEnumerable<SideNote> notes
+    ) => SideNotes.InRows(notes, -scale.Start.X, frame.Width - scale.Start.X, frame.TextSize);
+
+    /// <summary>The marks along the tape on the near edge, each a line across the tape with its figure.</summary>
+    /// <returns>Room taken beyond the first row of figures.</returns>
+    public static double AddTapeMarks(
+        Sketch sketch,
+        IReadOnlyList<TapeMark> marks,
+        Precision precision
+    )
+    {
+        var t = sketch.Frame.TextSize;
+        var notes = marks.Select(m => new SideNote(
+            m.At.Ticks * sketch.Scale.PointsPerTick,
+            0,
+            LengthWriter.Write(m.At, precision),
+            Ink.Lettering
+        ));
+        if (sketch.Scale.IsUpright)
+        {
+            foreach (var placed in SideNotes.InColumn(notes, t, sketch.Scale.LengthDrawn))
+                AddTapeLine(sketch, placed);
+            return 0;
+        }
+
+        var rows = InRows(sketch.Frame, sketch.Scale, notes);
+        foreach (var placed in rows)
+            AddFlag(sketch, placed, -(1.6 + placed.Row * 1.3) * t);
+        return rows.Count == 0 ? 0 : rows.Max(r => r.Row) * 1.3 * t;
     }
 
     /// <summary>A dimension line along the board between two places, beyond the far edge.</summary>
@@ -65,7 +101,8 @@ internal static class Margins
     {
         var t = sketch.Frame.TextSize;
         var note = placed.Note;
-        sketch.Line(note.Along, note.Across, note.Along, across - 0.1 * t, Ink.Dimension);
+        var beyond = across < 0 ? -0.4 * t : 0.4 * t;
+        sketch.Line(note.Along, note.Across, note.Along, across + beyond, Ink.Dimension);
         sketch.Words(
             note.Along + (placed.RunsBack ? -0.35 : 0.35) * t,
             across,
@@ -76,10 +113,18 @@ internal static class Margins
         );
     }
 
-    private static void AddColumn(Sketch sketch, IReadOnlyList<SideNote> notes)
+    private static void AddTapeLine(Sketch sketch, PlacedNote placed)
     {
         var t = sketch.Frame.TextSize;
-        var edge = sketch.Scale.WidthDrawn;
+        var along = placed.Note.Along;
+        sketch.Line(along, 0, along, -0.9 * t, Ink.Dimension);
+        sketch.Line(along, -0.9 * t, placed.Place, -1.4 * t, Ink.Dimension);
+        sketch.Words(placed.Place, -1.55 * t, placed.Note.Text, t, Anchor.End, placed.Note.Ink);
+    }
+
+    private static void AddColumn(Sketch sketch, IReadOnlyList<SideNote> notes, double edge)
+    {
+        var t = sketch.Frame.TextSize;
         foreach (var placed in SideNotes.InColumn(notes, t, sketch.Scale.LengthDrawn))
         {
             var note = placed.Note;

@@ -4,9 +4,18 @@ using ShopClass.Core.Measure;
 namespace ShopClass.Core.Drawings;
 
 /// <summary>A drawing being made: shapes given along and across a board, in points, land where the board lies.</summary>
-internal sealed class Sketch(DrawingFrame frame, BoardScale scale)
+internal sealed class Sketch
 {
-    private readonly List<Shape> shapes = [];
+    private readonly DrawingFrame frame;
+    private readonly BoardScale scale;
+    private readonly List<Shape> shapes;
+
+    /// <summary>A blank sheet.</summary>
+    public Sketch(DrawingFrame frame, BoardScale scale)
+        : this(frame, scale, []) { }
+
+    private Sketch(DrawingFrame frame, BoardScale scale, List<Shape> shapes) =>
+        (this.frame, this.scale, this.shapes) = (frame, scale, shapes);
 
     /// <summary>The room it has.</summary>
     public DrawingFrame Frame => frame;
@@ -17,13 +26,8 @@ internal sealed class Sketch(DrawingFrame frame, BoardScale scale)
     /// <summary>What has been drawn, back to front.</summary>
     public IReadOnlyList<Shape> Shapes => shapes;
 
-    /// <summary>The same sheet, another board on it.</summary>
-    public Sketch Over(BoardScale other)
-    {
-        var next = new Sketch(frame, other);
-        next.shapes.AddRange(shapes);
-        return next;
-    }
+    /// <summary>The same sheet, with a board lying elsewhere on it.</summary>
+    public Sketch With(BoardScale other) => new(frame, other, shapes);
 
     /// <summary>A shape as it is.</summary>
     public void Add(Shape shape) => shapes.Add(shape);

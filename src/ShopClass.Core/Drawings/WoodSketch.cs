@@ -13,6 +13,25 @@ internal static class WoodSketch
         Grain.AddTo(sketch, board);
     }
 
+    /// <summary>The wood of one piece of a board; what lies beyond the smallest width stays on the outermost piece.</summary>
+    public static void AddWoodOf(Sketch sketch, Board board, BoardRect piece)
+    {
+        var s = sketch.Scale.PointsPerTick;
+        var (from, to, near) = (piece.From.Ticks * s, piece.To.Ticks * s, piece.Near.Ticks * s);
+        double FarAt(Length along) =>
+            s
+            * (
+                piece.Far < board.SmallestWidth ? piece.Far : BoardScale.WidthAt(board, along)
+            ).Ticks;
+        var middle = Length.FromTicks(board.Length.Ticks / 2);
+        List<(double Along, double Across)> corners = [(from, near), (from, FarAt(piece.From))];
+        if (piece.From < middle && middle < piece.To)
+            corners.Add((middle.Ticks * s, FarAt(middle)));
+        corners.AddRange([(to, FarAt(piece.To)), (to, near)]);
+        sketch.Shape(corners, Ink.Wood);
+        Grain.AddTo(sketch, board, piece);
+    }
+
     /// <summary>The ends to be trimmed off, hatched over the full width.</summary>
     public static void AddTrims(Sketch sketch, Board board)
     {

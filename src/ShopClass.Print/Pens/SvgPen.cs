@@ -80,7 +80,7 @@ public static class SvgPen
                 ? ""
                 : $" transform=\"rotate({N(label.Turn)} {N(label.X)} {N(label.Y)})\"";
         return $"<text x=\"{N(label.X)}\" y=\"{N(baseline)}\" font-size=\"{N(label.Size)}\" "
-            + $"text-anchor=\"{anchor}\" class=\"{ClassOf(label.Ink)}\"{turn}>{Escaped(label.Text)}</text>";
+            + $"text-anchor=\"{anchor}\" class=\"{ClassOf(label.Ink)}\"{turn}>{Escaped(Fractions.Set(label.Text))}</text>";
     }
 
     private static string PathOf(IReadOnlyList<Point> points)

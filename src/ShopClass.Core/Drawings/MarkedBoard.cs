@@ -1,0 +1,107 @@
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Sawing;
+
+namespace ShopClass.Core.Drawings;
+
+/// <summary>A board with everything marked out on it.</summary>
+internal static class MarkedBoard
+{
+    /// <summary>Draws it.</summary>
+    public static Drawing Draw(PlanOnBoard plan, DrawingFrame frame)
+    {
+        var room = BoardRoom.In(frame);
+        var scale = BoardScale.Fitting(plan.Board, frame, room);
+        var notes = AddPlan(new Sketch(frame, scale), plan);
+        var above = frame.Upright
+            ? 0
+            : Margins.RoomForRows(Margins.InRows(frame, scale, notes), frame.TextSize);
+        var sketch = new Sketch(frame, scale.StartingAt(room.StartOf(scale, above)));
+        WoodSketch.AddWood(sketch, plan.Board);
+        AddPlan(sketch, plan);
+        Margins.AddFarNotes(sketch, notes, scale.WidthDrawn);
+        TapeBand.Add(sketch, plan.Board.Length, plan.Precision);
+        var below = Margins.AddTapeMarks(sketch, plan.TapeMarks(), plan.Precision);
+        BoardDimensions.AddTo(sketch, plan.Board, plan.Precision);
+        return new(
+            frame.Width,
+            BoardDimensions.HeightOf(sketch) + below,
+            $"{plan.Board.Name} with its cuts marked out",
+            PlanWords.Of(plan),
+            sketch.Shapes
+        );
+    }
+
+    /// <summary>Draws what lies on the wood.</summary>
+    /// <returns>What found no room on the wood and is to be written beside it.</returns>
+    private static List<SideNote> AddPlan(Sketch sketch, PlanOnBoard plan)
+    {
+        AddTaper(sketch, plan.Board);
+        foreach (var piece in plan.Leftovers.Where(p => p.Fate is PieceFate.Waste))
+            sketch.Rect(piece.Rect, Ink.Waste);
+        DefectMarks.AddTo(sketch, plan.Board);
+        WoodSketch.AddDefectFrames(sketch, plan.Board);
+        foreach (var piece in plan.Leftovers.Where(p => p.Fate is PieceFate.Offcut))
+            sketch.Rect(piece.Rect, Ink.Offcut);
+        foreach (var (blank, rect) in plan.Blanks)
+            AddBlank(sketch, plan, blank, rect);
+        foreach (var cut in plan.Cuts)
+            sketch.Rect(cut.Kerf, Ink.Kerf);
+        return AddNames(sketch, plan);
+    }
+
+    private static void AddBlank(
+        Sketch sketch,
+        PlanOnBoard plan,
+        Planning.PlacedBlank blank,
+        BoardRect rect
+    )
+    {
+        sketch.Rect(rect, Ink.Blank, blank.Key.ToString());
+        if (plan.FinishedWithin(blank, rect) is { } finished)
+            sketch.Rect(finished, Ink.Finished);
+    }
+
+    private static List<SideNote> AddNames(Sketch sketch, PlanOnBoard plan)
+    {
+        var notes = new List<SideNote>();
+        foreach (var (blank, rect) in plan.Blanks)
+            AddName(rect, blank.Key.ToString(), Ink.Lettering);
+        foreach (var piece in plan.Leftovers.Where(p => p.Fate is PieceFate.Offcut))
+            AddName(piece.Rect, "offcut", Ink.Quiet);
+        return notes;
+
+        void AddName(BoardRect rect, string name, Ink ink)
+        {
+            if (!Fitting.Write(sketch, plan.ClearPartOf(rect), name, plan.SizeOf(rect), ink))
+                notes.Add(NoteOn(sketch.Scale, rect, $"{name}, {plan.SizeOf(rect)}", ink));
+        }
+    }
+
+    private static SideNote NoteOn(BoardScale scale, BoardRect rect, string text, Ink ink) =>
+        new(
+            (rect.From.Ticks + rect.To.Ticks) / 2.0 * scale.PointsPerTick,
+            (rect.Near.Ticks + rect.Far.Ticks) / 2.0 * scale.PointsPerTick,
+            text,
+            ink
+        );
+
+    // A plan counts on the smallest width only; the rest of a tapered board is waste.
+    private static void AddTaper(Sketch sketch, Board board)
+    {
+        if (BoardScale.GreatestWidth(board) == board.SmallestWidth)
+            return;
+        var s = sketch.Scale.PointsPerTick;
+        var (length, smallest) = (board.Length.Ticks * s, board.SmallestWidth.Ticks * s);
+        sketch.Shape(
+            [
+                (0, smallest),
+                (0, board.WidthAtStart.Ticks * s),
+                (length / 2, board.WidthAtMiddle.Ticks * s),
+                (length, board.WidthAtEnd.Ticks * s),
+                (length, smallest),
+            ],
+            Ink.Waste
+        );
+    }
+}
