@@ -77,7 +77,11 @@ public static class LengthWriter
         number.ToString("0.##########", CultureInfo.InvariantCulture);
 
     private static string Signed(Length length, Func<Length, string> write) =>
-        length < Length.Zero ? $"-{write(-length)}" : write(length);
+        length < Length.Zero ? $"-{write(Opposite(length))}" : write(length);
+
+    // The least long has no opposite; a sentence about such a length must not fail over one tick.
+    private static Length Opposite(Length length) =>
+        length.Ticks == long.MinValue ? Length.FromTicks(long.MaxValue) : -length;
 
     private static string UnitOf(Precision precision) =>
         precision.Unit() is UnitSystem.Inch ? "in" : "mm";

@@ -355,6 +355,10 @@ public class BoardChecksTests
         var most = Length.FromTicks(long.MaxValue);
         var problems = Problems(Pine with { Length = most, TrimStart = most, TrimEnd = most });
         Assert.Equal(["Length", "TrimStart"], problems.Select(p => p.Field));
+
+        var least = Length.FromTicks(long.MinValue);
+        problems = Problems(Pine with { Thickness = least, TrimStart = least, TrimEnd = most });
+        Assert.Equal(["Thickness", "TrimStart"], problems.Select(p => p.Field));
     }
 
     // PS 20-20 Table 3: nominal 1x10 is dressed to 3/4 x 9 1/4 in.
