@@ -1,4 +1,6 @@
+using System.Globalization;
 using ShopClass.Core.Planning;
+using ShopClass.Print.Pages;
 
 namespace ShopClass.Print.Sheets;
 
@@ -36,6 +38,53 @@ public sealed record KitSheetContent(
 public static class KitSheet
 {
     /// <summary>The sheet as a PDF.</summary>
-    public static byte[] Make(KitSheetContent content, Paper paper) =>
-        throw new NotImplementedException();
+    public static byte[] Make(KitSheetContent content, Paper paper)
+    {
+        var project = content.Plan.Request.Project.Name;
+        var made = Date(DateOnly.FromDateTime(content.MadeUtc));
+        var frame = new PageFrame(
+            paper,
+            $"{project}: kit sheet for {content.StudentShown}",
+            $"{project}, kit sheet for {content.StudentShown}",
+            $"{content.CourseName}, plan {content.PlanNumber} of {made}, printed {Date(content.PrintedOn)}"
+        );
+        return Sheet.Make(frame, sheet => Write(sheet, content, made));
+    }
+
+    private static void Write(Sheet sheet, KitSheetContent content, string made)
+    {
+        var plan = content.Plan;
+        sheet.Title(plan.Request.Project.Name, content.StudentShown);
+        sheet.Paragraph(
+            $"Kit sheet. {content.CourseName}. Plan {content.PlanNumber}, made {made}, printed {Date(content.PrintedOn)}."
+        );
+        WriteWarnings(sheet, content);
+        KitBoards.Write(sheet, plan);
+        KitCuts.Write(sheet, plan, content.IsLeftHanded);
+        KitParts.Write(sheet, plan);
+        sheet.Heading("Tools to set out");
+        sheet.TickList(ToolList.For(plan));
+        sheet.Heading("Before you saw", keepWith: 120);
+        sheet.List(Cautions.For(plan));
+        sheet.Heading("How good the plan is");
+        sheet.Paragraph(PlanQuality.Sentence(plan.Plan));
+    }
+
+    private static void WriteWarnings(Sheet sheet, KitSheetContent content)
+    {
+        var plan = content.Plan;
+        if (content.IsOutOfDate)
+            sheet.Warning(
+                "Out of date: the project, a board or the course's settings have changed since this plan was made. Ask for a new one before sawing."
+            );
+        if (!plan.Rehearsal.Passed)
+            sheet.Warning("Do not saw: the rehearsal did not agree with this plan.");
+        if (!plan.Plan.IsComplete)
+            sheet.Warning(
+                $"These boards do not yield everything. Missing: {string.Join(", ", plan.Plan.Missing)}."
+            );
+    }
+
+    private static string Date(DateOnly date) =>
+        date.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 }

@@ -1,0 +1,42 @@
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
+using PdfSharp.UniversalAccessibility;
+
+namespace ShopClass.Print.Pages;
+
+/// <summary>Says what each drawn thing is, so that a screen reader can read the sheet in order.</summary>
+internal sealed class Tags
+{
+    private readonly StructureBuilder builder;
+
+    public Tags(PdfDocument document)
+    {
+        var manager = UAManager.ForDocument(document);
+        manager.SetDocumentLanguage("en");
+        builder = manager.StructureBuilder;
+    }
+
+    /// <summary>Draws something as a paragraph, heading, table part or list part.</summary>
+    public void As(PdfBlockLevelElementTag tag, Action draw)
+    {
+        builder.BeginElement(tag);
+        draw();
+        builder.End();
+    }
+
+    /// <summary>Draws a figure with its alternative text.</summary>
+    public void AsFigure(string words, XRect bounds, Action draw)
+    {
+        builder.BeginElement(PdfIllustrationElementTag.Figure, words, bounds);
+        draw();
+        builder.End();
+    }
+
+    /// <summary>Draws what carries no meaning of its own: rules, running heads, repeated table heads.</summary>
+    public void AsArtifact(Action draw)
+    {
+        builder.BeginArtifact();
+        draw();
+        builder.End();
+    }
+}
