@@ -67,14 +67,21 @@ public sealed class ThrowAwayStore : IAsyncDisposable
     /// <summary>A store that begins as a copy of this file, as after restoring a backup.</summary>
     public static async Task<ThrowAwayStore> RestoreAsync(string file)
     {
+        var store = Copy(file);
+        await ShopStartup.PrepareAsync(store.Services, demo: false);
+        return store;
+    }
+
+    /// <summary>The same without starting up: for a copy of a store that was ready.</summary>
+    public static ThrowAwayStore Copy(string file, TimeProvider? clock = null)
+    {
         var name = string.Create(
             CultureInfo.InvariantCulture,
             $"shopclass-test-{Guid.NewGuid():N}"
         );
         var folder = Directory.CreateDirectory(Path.Combine(Path.GetTempPath(), name));
-        var store = new ThrowAwayStore(folder.FullName, clock: null);
+        var store = new ThrowAwayStore(folder.FullName, clock);
         File.Copy(file, store.FilePath);
-        await ShopStartup.PrepareAsync(store.Services, demo: false);
         return store;
     }
 

@@ -1,0 +1,99 @@
+using Microsoft.Extensions.DependencyInjection;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning;
+using ShopClass.Data.Access;
+using ShopClass.Data.Courses;
+using ShopClass.Data.Projects;
+using ShopClass.Data.Store;
+using ShopClass.Data.Students;
+using Xunit;
+
+namespace ShopClass.Data.Tests.Access;
+
+/// <summary>Two instructors with a course each, students in both, and what belongs to one of them.</summary>
+public sealed class Shop : IAsyncLifetime
+{
+    private ThrowAwayStore? _store;
+
+    public string BackupPath => _store!.FilePath + ".backup";
+
+    public InstructorViewer Owner { get; private set; } = default!;
+
+    public InstructorViewer OtherInstructor { get; private set; } = default!;
+
+    public StudentViewer Self { get; private set; } = default!;
+
+    public StudentViewer Classmate { get; private set; } = default!;
+
+    public StudentViewer Outsider { get; private set; } = default!;
+
+    public CourseView Course { get; private set; } = default!;
+
+    public CourseView OtherCourse { get; private set; } = default!;
+
+    public ProjectView Project { get; private set; } = default!;
+
+    public StudentView Student { get; private set; } = default!;
+
+    public BoardView Board { get; private set; } = default!;
+
+    public CheckedPlan Plan { get; private set; } = default!;
+
+    public Guid PlanId { get; private set; }
+
+    public string ProjectFile { get; private set; } = "";
+
+    public async ValueTask InitializeAsync()
+    {
+        _store = await ThrowAwayStore.MakeAsync();
+        Owner = await _store.AddInstructorAsync("owner");
+        OtherInstructor = await _store.AddInstructorAsync("other");
+        Course = Value(await _store.Courses.CreateAsync(Owner, "Evenings", UnitSystem.Inch));
+        OtherCourse = Value(
+            await _store.Courses.CreateAsync(OtherInstructor, "Mornings", UnitSystem.Metric)
+        );
+        var project = Value(await _store.Projects.CreateAsync(Owner, Course.Id, "Shelf"));
+        Value(
+            await _store.Projects.AddPartsAsync(Owner, project.Id, [Wood.Side(), Wood.Side("B")])
+        );
+        Project = (await _store.Projects.FindAsync(Owner, project.Id))!;
+        Student = await AddStudentAsync(Owner, Course.Id, "Ada");
+        var mate = await AddStudentAsync(Owner, Course.Id, "Bo");
+        var outsider = await AddStudentAsync(OtherInstructor, OtherCourse.Id, "Cleo");
+        Self = new(Student.Id, Course.Id);
+        Classmate = new(mate.Id, Course.Id);
+        Outsider = new(outsider.Id, OtherCourse.Id);
+        Board = Value(await _store.Boards.AddAsync(Owner, Student.Id, project.Id, Wood.Pine()));
+        Plan = CheckedPlans.For((await _store.Plans.RequestAsync(Owner, Student.Id, project.Id))!);
+        PlanId = Value(await _store.Plans.SaveAsync(Owner, Student.Id, project.Id, Plan)).Id;
+        ProjectFile = (await _store.Files.ExportProjectAsync(Owner, project.Id))!;
+        await _store.Services.GetRequiredService<StoreBackup>().WriteAsync(BackupPath);
+    }
+
+    public Viewer As(string who) =>
+        who switch
+        {
+            "owner" => Owner,
+            "other instructor" => OtherInstructor,
+            "self" => Self,
+            "classmate" => Classmate,
+            "outsider" => Outsider,
+            "impostor" => new StudentViewer(Outsider.StudentId, Course.Id),
+            _ => throw new ArgumentOutOfRangeException(nameof(who), who, "Nobody of that name."),
+        };
+
+    /// <summary>A copy of the whole shop, to do with as one likes.</summary>
+    public ThrowAwayStore Copy() => ThrowAwayStore.Copy(BackupPath);
+
+    public static T Value<T>(Outcome<T> outcome) =>
+        outcome.IsSaved
+            ? outcome.Value!
+            : throw new InvalidOperationException(
+                $"{outcome.Kind}: {string.Join(" ", outcome.Problems)}"
+            );
+
+    public async ValueTask DisposeAsync() => await _store!.DisposeAsync();
+
+    private async Task<StudentView> AddStudentAsync(Viewer viewer, Guid course, string name) =>
+        Value(await _store!.Students.AddAsync(viewer, course, new(name, "", false)));
+}
