@@ -9,7 +9,7 @@ namespace ShopClass.Core.Tests.Sawing;
 /// <summary>Laws over random valid layouts. A failure prints the seed that repeats it.</summary>
 public class SequenceLaws
 {
-    private const int Runs = 2000;
+    private const int Runs = 400;
 
     [Fact]
     public void Every_sequence_for_a_valid_layout_passes_the_rehearsal() =>

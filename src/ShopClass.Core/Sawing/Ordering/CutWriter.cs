@@ -127,11 +127,11 @@ internal sealed class CutWriter(Board board, CourseRules rules, IReadOnlyList<La
     private static string Falling(List<string> called, int held) =>
         called.Count > 1 ? Definite(called[1 - held]) : "the sliver";
 
-    /// <summary>"a strip for A1" becomes "the strip for A1".</summary>
+    /// <summary>"a strip for A1" becomes "the strip for A1"; an offcut needs no length once it is in hand.</summary>
     private static string Definite(string name)
     {
-        if (name.StartsWith("an ", StringComparison.Ordinal))
-            return $"the {name[3..]}";
+        if (name.StartsWith("an offcut", StringComparison.Ordinal))
+            return "the offcut";
         if (name.StartsWith("a ", StringComparison.Ordinal))
             return $"the {name[2..]}";
         return name is "waste" ? "the waste" : name;

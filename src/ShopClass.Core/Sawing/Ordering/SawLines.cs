@@ -35,7 +35,7 @@ internal static class SawLines
         {
             if (before is { } last)
             {
-                if (next.From <= last.To || next.To <= last.To + kerf)
+                if (next.From < last.To || next.To <= last.To + kerf)
                 {
                     // They overlap, or the kerf would swallow one: no cut parts them, and the rehearsal says so.
                     before = new(last.From, Length.Max(last.To, next.To));

@@ -52,8 +52,10 @@ internal sealed class SideNames(Board board, CourseRules rules, IReadOnlyList<La
         side.To == board.Length && side.Across == board.SmallestWidth;
 
     private bool IsSawnOut(BoardRect side, BoardRect blank) =>
-        blank.From - side.From < rules.CrosscutKerf
-        && side.To - blank.To < rules.CrosscutKerf
-        && blank.Near - side.Near < rules.RipKerf
-        && side.Far - blank.Far < rules.RipKerf;
+        IsSliver(blank.From - side.From, rules.CrosscutKerf)
+        && IsSliver(side.To - blank.To, rules.CrosscutKerf)
+        && IsSliver(blank.Near - side.Near, rules.RipKerf)
+        && IsSliver(side.Far - blank.Far, rules.RipKerf);
+
+    private static bool IsSliver(Length over, Length kerf) => over == Length.Zero || over < kerf;
 }

@@ -57,7 +57,15 @@ internal static class Leftovers
             pieces.Where(p => p.Fate == fate).Aggregate(Area.Zero, (sum, p) => sum + p.Rect.Area);
     }
 
+    /// <summary>What a piece is. A piece lies there through many steps, so each is named once and looked up after.</summary>
     private static Piece Named(Lying piece, Replay replay)
+    {
+        if (!replay.Named.TryGetValue(piece, out var named))
+            replay.Named[piece] = named = Name(piece, replay);
+        return named;
+    }
+
+    private static Piece Name(Lying piece, Replay replay)
     {
         var id = piece.Board.Id;
         if (SawnOut(piece, replay) is { } blank)
@@ -83,8 +91,10 @@ internal static class Leftovers
     }
 
     private static bool IsSawnTo(BoardRect piece, BoardRect blank, CourseRules rules) =>
-        blank.From - piece.From < rules.CrosscutKerf
-        && piece.To - blank.To < rules.CrosscutKerf
-        && blank.Near - piece.Near < rules.RipKerf
-        && piece.Far - blank.Far < rules.RipKerf;
+        IsSliver(blank.From - piece.From, rules.CrosscutKerf)
+        && IsSliver(piece.To - blank.To, rules.CrosscutKerf)
+        && IsSliver(blank.Near - piece.Near, rules.RipKerf)
+        && IsSliver(piece.Far - blank.Far, rules.RipKerf);
+
+    private static bool IsSliver(Length over, Length kerf) => over == Length.Zero || over < kerf;
 }

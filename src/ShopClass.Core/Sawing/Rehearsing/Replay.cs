@@ -69,6 +69,9 @@ internal sealed class Replay
 
     public IReadOnlyList<Lying> Final => States[^1];
 
+    /// <summary>What each piece was found to be; only for looking up.</summary>
+    public Dictionary<Lying, Piece> Named { get; } = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>The blanks that are sawn out in the end, and the wood each then is; only for looking up.</summary>
     public IReadOnlyDictionary<Claimed, BoardRect> Sawn => sawn ??= FindSawn();
 
@@ -146,7 +149,7 @@ internal sealed class Replay
     private static bool RunsEdgeToEdge(Cut cut)
     {
         var (piece, kerf) = (cut.Piece, cut.Kerf);
-        if (!piece.Contains(kerf) || kerf.Along <= Length.Zero || kerf.Across <= Length.Zero)
+        if (!piece.Contains(kerf) || kerf.Along < Length.Zero || kerf.Across < Length.Zero)
             return false;
         return cut.Kind is CutKind.Rip
             ? kerf.From == piece.From && kerf.To == piece.To && kerf.Across < piece.Across

@@ -1,3 +1,4 @@
+using ShopClass.Core.Courses;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Projects;
@@ -66,9 +67,7 @@ internal static class SizeRules
         foreach (var (board, part) in Uses(replay))
         {
             var away = board.Thickness - SizeAskedFor.BeforePlaning(part);
-            var most = rules.PlaningTaught
-                ? Length.Max(rules.MostPlanedAway, rules.ThicknessLeeway)
-                : rules.ThicknessLeeway;
+            var most = MostThicker(board, rules);
             if (away > most)
                 yield return Must(
                     board.Id,
@@ -82,6 +81,20 @@ internal static class SizeRules
                         )
                 );
         }
+    }
+
+    /// <summary>
+    /// How much thicker than the part a board may be. Where planing is taught, rough stock may always be as much thicker
+    /// as its two faces are planed.
+    /// </summary>
+    private static Length MostThicker(Board board, CourseRules rules)
+    {
+        if (!rules.PlaningTaught)
+            return rules.ThicknessLeeway;
+        return Length.Max(
+            rules.MostPlanedAway,
+            board.HasPlanedFaces ? rules.ThicknessLeeway : rules.PlaningPerFace * 2
+        );
     }
 
     private static Length WidthAsked(Claimed b, Replay replay)
