@@ -1,6 +1,7 @@
 using ShopClass.Data.Store;
 using ShopClass.Web.Features.Account;
 using ShopClass.Web.Features.CourseFiles;
+using ShopClass.Web.Features.Sheets;
 using ShopClass.Web.Features.Shell;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -15,6 +16,7 @@ app.UseShopPages();
 app.MapSignOut();
 app.MapDemoDoor();
 app.MapFileDownloads();
+app.MapSheets();
 app.SayWhereToOpen(
     folder,
     hasDemo: !app.Environment.IsProduction()
