@@ -56,6 +56,22 @@ public sealed class ProjectEditorTests
     }
 
     [Fact]
+    public async Task What_is_typed_is_checked_while_something_else_is_still_missing()
+    {
+        await using var shop = await Shop.OpenAsync(Shop.Part("A", "side"));
+        var editor = Edit(shop);
+        var row = editor.Add();
+
+        row.Quantity = "5000";
+        await editor.ChangedAsync(row, "Quantity");
+
+        Assert.Contains("5000", row.ProblemAt("Quantity"), StringComparison.Ordinal);
+        Assert.Null(row.ProblemAt("Width"));
+        Assert.Contains("the width", row.Missing);
+        Assert.DoesNotContain("how many", row.Missing);
+    }
+
+    [Fact]
     public async Task Half_an_open_dimension_is_asked_about()
     {
         await using var shop = await Shop.OpenAsync(Shop.Part("A", "side"));

@@ -132,6 +132,48 @@ public sealed class ProjectPageTests : BunitContext, IAsyncLifetime
     }
 
     [Fact]
+    public async Task Name_and_notes_changed_in_another_tab_ask_as_well()
+    {
+        var page = Open(shop.Instructor);
+        await shop.Store.Projects.SaveAsync(
+            shop.Instructor,
+            shop.Project.Id,
+            "Bookshelf",
+            "",
+            shop.Project.Version,
+            Xunit.TestContext.Current.CancellationToken
+        );
+
+        page.Find("#project-notes").Change("Bring a pencil.");
+        page.WaitForAssertion(() =>
+            Assert.Contains("now called “Bookshelf”", page.Markup, StringComparison.Ordinal)
+        );
+        Button(page, "Keep yours").Click();
+
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".note.warn")));
+        var stored = await shop.Store.Projects.FindAsync(
+            shop.Instructor,
+            shop.Project.Id,
+            Xunit.TestContext.Current.CancellationToken
+        );
+        Assert.Equal(("Wall shelf", "Bring a pencil."), (stored!.Name, stored.Notes));
+    }
+
+    [Fact]
+    public void A_project_without_a_name_is_not_saved_and_says_so_at_the_field()
+    {
+        var page = Open(shop.Instructor);
+
+        page.Find("#project-name").Change(" ");
+
+        page.WaitForAssertion(() =>
+            Assert.Equal("true", page.Find("#project-name").GetAttribute("aria-invalid"))
+        );
+        Assert.NotEqual("", page.Find("#project-name-problem").TextContent);
+        Assert.Equal("Wall shelf", page.Find("h1").TextContent);
+    }
+
+    [Fact]
     public void Names_are_words_and_never_markup()
     {
         var page = Open(shop.Instructor);

@@ -32,6 +32,7 @@ public enum RowState
 /// </summary>
 public sealed class PartDraft
 {
+    private static readonly Length standIn = Core.Measure.Length.FromInches(1);
     private readonly HashSet<string> touched = [];
     private List<(string Field, string Sentence)> problems = [];
 
@@ -138,12 +139,16 @@ public sealed class PartDraft
 
     public void Check(IReadOnlyList<Part> others, CourseRules rules)
     {
-        problems = [.. Unfinished()];
-        if (problems.Count == 0)
-            TakeProblems(PartChecks.ProblemsIn(Finished(), others, rules));
+        List<(string Field, string Sentence)> unfinished = [.. Unfinished()];
+        TakeProblems(
+            PartChecks
+                .ProblemsIn(Finished(), others, rules)
+                .Where(p => !unfinished.Exists(u => u.Field == p.Field))
+        );
+        problems = [.. unfinished, .. problems];
     }
 
-    /// <summary>Problems found in the finished part, said at their fields whether or not somebody was there.</summary>
+    /// <summary>Problems with what was typed, said at their fields whether or not somebody was there.</summary>
     public void TakeProblems(IEnumerable<(string Field, string Sentence)> found)
     {
         problems = [.. found];
@@ -165,20 +170,21 @@ public sealed class PartDraft
             yield return (nameof(Width), "Type the finished width.");
         if (Length is null)
             yield return (nameof(Length), "Type the finished length.");
-        if (!int.TryParse(Quantity, NumberStyles.Integer, CultureInfo.InvariantCulture, out _))
+        if (ReadQuantity() is null)
             yield return (nameof(Quantity), "Type how many, as a whole number.");
         foreach (var open in Open)
             if (open.Problem is { } problem)
                 yield return (open.Field, problem);
     }
 
+    /// <summary>The part; where a field is not finished, an inch or a one stands in.</summary>
     private Part Finished() =>
         new()
         {
             Letter = Letter.Trim().ToUpperInvariant(),
             Name = Name.Trim(),
-            Finished = new(Thickness!.Value, Width!.Value, Length!.Value),
-            Quantity = int.Parse(Quantity, CultureInfo.InvariantCulture),
+            Finished = new(Thickness ?? standIn, Width ?? standIn, Length ?? standIn),
+            Quantity = ReadQuantity() ?? 1,
             Grain = Grain,
             ShowFace = ShowFace,
             GlueUpAllowed = GlueUpAllowed,
@@ -186,6 +192,11 @@ public sealed class PartDraft
             JointNotes = JointNotes.Trim(),
             Open = [.. Open.Select(o => o.ToOpen()).OfType<OpenDimension>()],
         };
+
+    private int? ReadQuantity() =>
+        int.TryParse(Quantity, NumberStyles.Integer, CultureInfo.InvariantCulture, out var quantity)
+            ? quantity
+            : null;
 
     private static string Said(string field) =>
         field switch

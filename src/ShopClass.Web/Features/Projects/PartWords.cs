@@ -17,14 +17,15 @@ public static class PartWords
     public static string Grain(GrainDirection grain) =>
         grain is GrainDirection.Any ? "any way" : "along its length";
 
-    public static string Open(OpenDimension open, Precision precision) =>
-        $"{open.Dimension} {LengthWriter.WriteWithUnit(open.Extra, precision)} over until {open.Until}";
+    // An extra is often smaller than the finest mark of the course, so it is written as it is stored.
+    public static string Open(OpenDimension open, UnitSystem unit) =>
+        $"{open.Dimension} {Exactly(open.Extra, unit)} over until {open.Until}";
 
     /// <summary>What is told in a few words beside the sizes.</summary>
-    public static IEnumerable<string> Marks(Part part, Precision precision)
+    public static IEnumerable<string> Marks(Part part, UnitSystem unit)
     {
         foreach (var open in part.Open)
-            yield return Open(open, precision);
+            yield return Open(open, unit);
         if (part.ShowFace)
             yield return "show face";
         if (part.GlueUpAllowed)
@@ -34,12 +35,12 @@ public static class PartWords
     }
 
     /// <summary>The same for a row being edited, short enough for its cell.</summary>
-    public static string Marks(PartDraft row, Precision precision)
+    public static string Marks(PartDraft row, UnitSystem unit)
     {
         var open = row
             .Open.Select(o => o.ToOpen())
             .OfType<OpenDimension>()
-            .Select(o => $"{o.Dimension.ToString()[0]} +{LengthWriter.Write(o.Extra, precision)}");
+            .Select(o => $"{o.Dimension.ToString()[0]} +{LengthWriter.WriteExact(o.Extra, unit)}");
         return string.Join(
             " · ",
             [
@@ -51,22 +52,23 @@ public static class PartWords
         );
     }
 
-    public static string Whole(Part part, Precision precision)
+    /// <summary>The whole row as stored, to the last tick: two rows that differ never read the same.</summary>
+    public static string Whole(Part part, UnitSystem unit)
     {
         string[] more =
         [
             .. When(part.Grain is GrainDirection.Any, "grain any way"),
             .. When(part.JointNotes.Length > 0, part.JointNotes),
-            .. Marks(part, precision),
+            .. Marks(part, unit),
         ];
         var pieces = part.Quantity == 1 ? "1 piece" : $"{part.Quantity} pieces";
         return string.Join(
             "; ",
-            [$"{part.Letter}, {part.Name}, {Size(part, precision)}, {pieces}", .. more]
+            [$"{part.Letter}, {part.Name}, {ExactSize(part.Finished, unit)}, {pieces}", .. more]
         );
     }
 
-    /// <summary>"9 pieces, 6.41 board feet finished".</summary>
+    /// <summary>"9 pieces, 6.41 board feet".</summary>
     public static string Total(PartsTotal total, UnitSystem unit)
     {
         var hundredths =
@@ -76,8 +78,18 @@ public static class PartWords
         var amount = $"{hundredths / 100}.{hundredths % 100:00}";
         var pieces = total.Pieces == 1 ? "1 piece" : $"{total.Pieces} pieces";
         return unit is UnitSystem.Inch
-            ? $"{pieces}, {amount} board feet finished"
-            : $"{pieces}, {amount} m² finished";
+            ? $"{pieces}, {amount} board feet"
+            : $"{pieces}, {amount} m²";
+    }
+
+    private static string ExactSize(FinishedSize size, UnitSystem unit) =>
+        $"{LengthWriter.WriteExact(size.Thickness, unit)} × {LengthWriter.WriteExact(size.Width, unit)} × {Exactly(size.Length, unit)}";
+
+    private static string Exactly(Length length, UnitSystem unit)
+    {
+        var exact = LengthWriter.WriteExact(length, unit);
+        var sign = unit is UnitSystem.Inch ? "in" : "mm";
+        return exact.Any(char.IsLetter) ? exact : $"{exact} {sign}";
     }
 
     private static IEnumerable<string> When(bool holds, string words) => holds ? [words] : [];

@@ -1,7 +1,9 @@
 // Moving through the parts list by keyboard: Enter to the next field, up and down in a column, and from the last
 // field of the last row on to a new one.
+const cells = ".rows :is(input:not([type=checkbox]), select, textarea)";
+
 const fields = (root) =>
-  [...root.querySelectorAll(".rows input:not([type=checkbox]), .rows select")].filter((f) => f.offsetParent !== null);
+  [...root.querySelectorAll(cells)].filter((f) => f.offsetParent !== null);
 
 const go = (field) => {
   field.focus();
@@ -21,14 +23,14 @@ const sideways = (root, field, back) => {
 const upDown = (field, up) => {
   const row = field.closest(".part-row");
   const other = up ? row?.previousElementSibling : row?.nextElementSibling;
-  const same = other?.querySelector(`[data-column="${field.closest("[data-column]")?.dataset.column}"] :is(input, select)`);
+  const same = other?.querySelector(`[data-column="${field.closest("[data-column]")?.dataset.column}"] :is(input, select, textarea)`);
   if (same) go(same);
 };
 
 export const watch = (root) =>
   root.addEventListener("keydown", (event) => {
     const field = event.target;
-    if (!field.matches(".rows input:not([type=checkbox]), .rows select")) return;
+    if (!field.matches(cells)) return;
     if (event.isComposing || event.ctrlKey || event.altKey || event.metaKey) return;
     if (event.key === "Enter") {
       event.preventDefault();
@@ -44,6 +46,8 @@ export const focus = (id) => {
   const field = place?.matches(".part-row") ? place.querySelector("[data-column=name] input") : place;
   if (field) go(field);
 };
+
+export const linesIn = (area) => area.value.split("\n").filter((line) => line.trim()).length;
 
 // The pasted text stays here until it is asked for, in pieces: it may be far longer than one message may be.
 export const textOf = (area) => new TextEncoder().encode(area.value);

@@ -38,6 +38,9 @@ public static class ProjectPaste
     /// <summary>Most characters looked at; a full parts list is far shorter.</summary>
     public const int MostCharacters = 400_000;
 
+    /// <summary>Most lines looked at: notes in a cell may run over a few, so there may be more of them than rows.</summary>
+    public const int MostLines = 10 * PartChecks.MostParts;
+
     private static readonly (PasteField Field, string Said)[] Sizes =
     [
         (PasteField.Thickness, "thickness"),
@@ -69,12 +72,18 @@ public static class ProjectPaste
             $"That is far more than a parts list: {characters:N0} characters. At most {PartChecks.MostParts} rows can be pasted."
         );
 
+    /// <summary>The answer to more rows than a parts list holds.</summary>
+    public static PasteReading TooManyRows(int rows) =>
+        PasteReading.Refused(
+            $"That is {rows:N0} rows. A parts list can have {PartChecks.MostParts}; nothing was read."
+        );
+
     private static string? RefusalOf(PasteColumns columns, int rows, int already)
     {
         if (rows == 0)
             return "Only the headings were pasted; the rows are missing.";
         if (rows > PartChecks.MostParts)
-            return $"That is {rows:N0} rows. A parts list can have {PartChecks.MostParts}; nothing was read.";
+            return TooManyRows(rows).Refusal;
         if (already + rows > PartChecks.MostParts)
             return $"The parts list has {already} rows and this would add {rows}. It can have {PartChecks.MostParts}.";
         return Sizes.FirstOrDefault(s => !columns.Places.ContainsKey(s.Field)).Said is { } missing
