@@ -32,6 +32,15 @@ internal static class BoardChoices
             .Select(mask => (IReadOnlyList<Stock>)[.. stocks.Where((_, i) => (mask >> i & 1) == 1)])
             .OrderBy(chosen => BoardCost.Of(chosen.Select(s => s.Board)));
 
+    /// <summary>The same without choices that differ only in taking a later one of two boards that are alike.</summary>
+    public static IEnumerable<IReadOnlyList<Stock>> Different(IReadOnlyList<Stock> stocks) =>
+        Subsets(stocks)
+            .Where(chosen =>
+                chosen.All(s =>
+                    stocks.Take(s.Index).Where(other => other.IsLike(s)).All(chosen.Contains)
+                )
+            );
+
     private static Stock[] BySize(IReadOnlyList<Stock> stocks) =>
         [.. stocks.OrderByDescending(s => (Int128)s.Usable * s.Width)];
 }

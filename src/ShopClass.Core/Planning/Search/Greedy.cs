@@ -6,6 +6,8 @@ namespace ShopClass.Core.Planning.Search;
 /// </summary>
 internal sealed class Greedy(Bench bench)
 {
+    private const int MostPaired = 6;
+
     /// <summary>What the next section must hold.</summary>
     internal enum Lead
     {
@@ -113,7 +115,10 @@ internal sealed class Greedy(Bench bench)
                 .SelectMany(k => k.MayTurn ? new[] { k.Length, k.Width } : [k.Length])
                 .Distinct(),
         ];
-        var pairs = single.SelectMany(a => single.Select(b => a + b + stock.CrosscutKerf));
+        var pairs =
+            single.Length > MostPaired
+                ? []
+                : single.SelectMany(a => single.Select(b => a + b + stock.CrosscutKerf));
         var places = stock.Bad.SelectMany(b => new[] { b.From - at, b.To - at });
         return single
             .Concat(pairs)

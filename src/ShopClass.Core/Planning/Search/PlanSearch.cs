@@ -1,26 +1,41 @@
 namespace ShopClass.Core.Planning.Search;
 
-/// <summary>One run of the planner.</summary>
+/// <summary>
+/// One run of the planner: a good plan at once, then for each choice of glue-ups and of boards, best first, everything
+/// the boards could yield.
+/// </summary>
 internal sealed class PlanSearch(
     PlanningRequest request,
     IProgress<PlanProgress>? progress,
     CancellationToken cancel
 )
 {
+    private readonly Steps steps = new(request.StepLimit, cancel);
+    private readonly IReadOnlyList<PlanGoal> order = GoalOrder.Of(request);
     private Candidate? best;
-    private int steps;
+    private Score? ideal;
+    private bool isProven = true;
 
     public CutPlan Run()
     {
-        foreach (var choice in GlueUpChoices.For(request))
+        var choices = GlueUpChoices.For(request);
+        isProven = choices.Count < GlueUpChoices.MostChoices;
+        var benches = choices.Select(c => Bench.Lay(request, c)).ToList();
+        foreach (var bench in benches)
         {
-            var bench = Bench.Lay(request, choice);
             TryGreedy(bench);
-            if (best!.IsComplete || cancel.IsCancellationRequested)
+            if (best!.IsComplete)
                 break;
         }
 
-        return Write(best!);
+        foreach (var bench in benches)
+        {
+            if (steps.AreUp || (ideal is { } i && !MayBeat(0, bench.Joints, i)))
+                break;
+            TryExact(bench);
+        }
+
+        return Write(best!, benches[0]);
     }
 
     private void TryGreedy(Bench bench)
@@ -30,12 +45,97 @@ internal sealed class PlanSearch(
         {
             foreach (var lead in Greedy.Leads)
             {
-                steps++;
                 Offer(Candidate.Of(bench, greedy.LayOut(stocks, lead)));
-                if (cancel.IsCancellationRequested)
+                if (!steps.Take(100))
                     return;
             }
         }
+    }
+
+    private void TryExact(Bench bench)
+    {
+        if (bench.Kinds.Count == 0 || bench.Stocks.Count == 0)
+            return;
+        if (ExactSearch.Over(bench, steps) is not { } exact || bench.Stocks.Count > 10)
+        {
+            isProven = false;
+            return;
+        }
+
+        foreach (var chosen in BoardChoices.Different(bench.Stocks))
+        {
+            var cost = BoardCost.Of(chosen.Select(s => s.Board));
+            if (SimpleBounds.AreTooSmall(bench, chosen))
+                continue;
+            if (ideal is null || MayBeat(cost, bench.Joints, ideal.Value))
+                TryBoards(bench, exact, chosen, cost);
+            else if (best is { IsComplete: true } b && !MayBeat(cost, bench.Joints, b.Score))
+                continue;
+            else
+                TryAsTheyAre(bench, exact, chosen, null);
+            if (steps.AreUp)
+                break;
+        }
+
+        isProven &= exact.IsWhole;
+        if (!best!.IsComplete && exact.Most(bench.Stocks) is { } most)
+            Offer(Candidate.Of(bench, most.ToDraft(bench)));
+    }
+
+    private void TryBoards(Bench bench, ExactSearch exact, IReadOnlyList<Stock> chosen, Int128 cost)
+    {
+        if (exact.OnClearWood(chosen) is not { } clear)
+            return;
+        var score = new Score(
+            cost,
+            bench.Joints,
+            clear.Cost.Effort,
+            clear.Cost.Lines,
+            clear.Length
+        );
+        if (ideal is null || score.CompareTo(ideal.Value, order) < 0)
+            ideal = score;
+        TryAsTheyAre(bench, exact, chosen, clear);
+    }
+
+    private void TryAsTheyAre(
+        Bench bench,
+        ExactSearch exact,
+        IReadOnlyList<Stock> chosen,
+        Allotment? clear
+    )
+    {
+        if (chosen.All(s => s.IsClear))
+        {
+            if (clear is not null)
+                Offer(Candidate.Of(bench, clear.ToDraft(bench)));
+            return;
+        }
+
+        clear ??= exact.OnClearWood(chosen);
+        if (clear is null)
+            return;
+        if (exact.Shuffled(clear) is { } shuffled)
+            Offer(Candidate.Of(bench, shuffled));
+        if (best!.IsComplete && ideal is { } i && best.Score.CompareTo(i, order) == 0)
+            return;
+        if (exact.AsTheyAre(chosen) is { } real)
+            Offer(Candidate.Of(bench, real.ToDraft(bench)));
+    }
+
+    /// <summary>Whether a plan with these outer values could be better, as far as the goals before the first other one tell.</summary>
+    private bool MayBeat(Int128 boards, Int128 joints, Score than)
+    {
+        foreach (var goal in order)
+        {
+            if (goal is not (PlanGoal.Boards or PlanGoal.GlueUps))
+                return true;
+            var by = (goal is PlanGoal.Boards ? boards : joints).CompareTo(than.For(goal));
+            if (by != 0)
+                return by < 0;
+        }
+
+        return true;
     }
 
     private void Offer(Candidate candidate)
@@ -43,13 +143,11 @@ internal sealed class PlanSearch(
         if (!candidate.Beats(best))
             return;
         best = candidate;
-        progress?.Report(new(steps, request.StepLimit, Write(candidate)));
+        progress?.Report(new(steps.Taken, request.StepLimit, Write(candidate, candidate.Bench)));
     }
 
-    private CutPlan Write(Candidate candidate)
-    {
-        var bounds = SimpleBounds.Of(candidate.Bench);
-        return new()
+    private CutPlan Write(Candidate candidate, Bench first) =>
+        new()
         {
             Boards = candidate.Boards,
             Missing = candidate.Missing,
@@ -57,15 +155,12 @@ internal sealed class PlanSearch(
                 candidate.Bench.GlueUps.ToDictionary(StringComparer.Ordinal),
                 StringComparer.Ordinal
             ),
-            Goals =
-            [
-                .. request.Goals.Select(g => new GoalResult(
-                    g,
-                    candidate.Score.For(g),
-                    Int128.Min(candidate.Score.For(g), bounds.For(g))
-                )),
-            ],
-            StepsTaken = steps,
+            Goals = GoalBounds.Of(
+                request,
+                candidate.Score,
+                SimpleBounds.Of(first),
+                isProven && !steps.AreUp ? ideal : null
+            ),
+            StepsTaken = steps.Taken,
         };
-    }
 }

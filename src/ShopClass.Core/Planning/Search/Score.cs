@@ -34,6 +34,19 @@ internal readonly record struct Score(
             _ => throw new ArgumentOutOfRangeException(nameof(goal), goal, "Not a goal."),
         };
 
+    /// <summary>Compares by the goals in this order.</summary>
+    public int CompareTo(Score other, IReadOnlyList<PlanGoal> order)
+    {
+        foreach (var goal in order)
+        {
+            var by = For(goal).CompareTo(other.For(goal));
+            if (by != 0)
+                return by;
+        }
+
+        return 0;
+    }
+
     /// <summary>Counts a layout.</summary>
     public static Score Of(Bench bench, IReadOnlyList<BoardLayout> layouts)
     {

@@ -8,6 +8,10 @@ internal static class SimpleBounds
 {
     public static Score Of(Bench bench) => new(CheapestBoards(bench), 0, 0, 0, LeastLength(bench));
 
+    /// <summary>Whether these boards have less area than the blanks need.</summary>
+    public static bool AreTooSmall(Bench bench, IReadOnlyList<Stock> chosen) =>
+        chosen.Aggregate((Int128)0, (sum, s) => sum + Yield(s)) < NeededArea(bench);
+
     /// <summary>Cost of the cheapest boards that together are large enough; 0 where all together are not.</summary>
     private static Int128 CheapestBoards(Bench bench)
     {

@@ -1,0 +1,122 @@
+namespace ShopClass.Core.Planning.Search;
+
+/// <summary>
+/// Works out every way to get every choice of blanks out of the boards: exactly as long as they are clear, and with bad
+/// places as well as a few kept ways allow.
+/// </summary>
+internal sealed class ExactSearch
+{
+    private readonly Bench bench;
+    private readonly Lattice lattice;
+    private readonly Steps steps;
+    private readonly List<(Stock Stock, BoardTable Table)> clearTables = [];
+    private readonly Allotments clear;
+    private readonly Allotments real;
+
+    private ExactSearch(Bench bench, Lattice lattice, Steps steps)
+    {
+        (this.bench, this.lattice, this.steps) = (bench, lattice, steps);
+        clear = new(bench, lattice, ClearWays, steps);
+        real = new(bench, lattice, s => s.IsClear ? ClearWays(s) : DefectWays(s), steps);
+    }
+
+    /// <summary>The search, or null where there are too many choices for it.</summary>
+    public static ExactSearch? Over(Bench bench, Steps steps) =>
+        Lattice.Over(bench.Demand) is { } lattice ? new(bench, lattice, steps) : null;
+
+    /// <summary>Whether every answer so far is complete.</summary>
+    public bool IsWhole => !steps.AreUp;
+
+    /// <summary>The best allotment if none of these boards had a bad place: nothing on the boards as they are beats it.</summary>
+    public Allotment? OnClearWood(IReadOnlyList<Stock> chosen) => clear.Best(chosen, lattice.All);
+
+    /// <summary>The best allotment found on the boards as they are.</summary>
+    public Allotment? AsTheyAre(IReadOnlyList<Stock> chosen) => real.Best(chosen, lattice.All);
+
+    /// <summary>The clear wood's allotment moved round the bad places, or null when that does not go.</summary>
+    public Draft? Shuffled(Allotment allotment)
+    {
+        int[] left = [.. bench.Demand];
+        var boards = new List<DraftBoard>();
+        for (var part = allotment; part is not null; part = part.Before)
+        {
+            var stock = part.Stock;
+            var sections = stock.IsClear ? part.Way.Sections() : Shuffle(stock, part.Way);
+            if (sections is null)
+                return null;
+            boards.Add(new(stock, sections));
+            foreach (var blank in sections.SelectMany(s => s.Blanks))
+                left[blank.Kind]--;
+        }
+
+        return new(boards, left);
+    }
+
+    /// <summary>The most blanks these boards yield, then the most area.</summary>
+    public Allotment? Most(IReadOnlyList<Stock> chosen)
+    {
+        var all = real.OnSeveral(chosen);
+        Allotment? best = null;
+        (int Count, Int128 Area) most = default;
+        for (var code = 1; code < lattice.Size; code++)
+        {
+            if (all[code] is not { } allotment)
+                continue;
+            var yield = YieldOf(code);
+            if (yield.CompareTo(most) > 0)
+                (best, most) = (allotment, yield);
+        }
+
+        return best;
+    }
+
+    private (int Count, Int128 Area) YieldOf(int code)
+    {
+        var count = 0;
+        Int128 area = 0;
+        for (var rest = code; rest > 0; count++)
+        {
+            var kind = lattice.First(rest);
+            area += bench.Kinds[kind].Area;
+            rest -= lattice.One(kind);
+        }
+
+        return (count, area);
+    }
+
+    private IReadOnlyList<DraftSection>? Shuffle(Stock stock, BoardWay way) =>
+        SectionShuffle.Place(stock, way.Options!(), new(bench, stock, steps), steps);
+
+    private Func<int, BoardWay?> ClearWays(Stock stock)
+    {
+        var table = TableFor(stock);
+        return code => table.BestOn(stock, code);
+    }
+
+    private Func<int, BoardWay?> DefectWays(Stock stock)
+    {
+        var table = DefectTable.For(bench, lattice, stock, TableFor(stock).Options, steps);
+        return code => table.Best(code) is { } way ? new(way.Cost, way.End, way.Sections) : null;
+    }
+
+    /// <summary>Boards sawn alike share one table, made for the longest of them.</summary>
+    private BoardTable TableFor(Stock stock)
+    {
+        foreach (var (other, table) in clearTables)
+        {
+            if (IsSawnLike(stock, other))
+                return table;
+        }
+
+        var longest = bench.Stocks.Where(s => IsSawnLike(s, stock)).Max(s => s.Usable);
+        var made = BoardTable.For(bench, lattice, stock, longest, steps);
+        clearTables.Add((stock, made));
+        return made;
+    }
+
+    private bool IsSawnLike(Stock a, Stock b) =>
+        a.Width == b.Width
+        && a.Board.Thickness == b.Board.Thickness
+        && a.Board.HasStraightEdges == b.Board.HasStraightEdges
+        && bench.Kinds.All(k => k.Suits[a.Index] == k.Suits[b.Index]);
+}
