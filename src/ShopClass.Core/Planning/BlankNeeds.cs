@@ -50,7 +50,7 @@ public static class BlankNeeds
     public static string? ThicknessProblem(Part part, CourseRules rules, Board board)
     {
         var least = LeastThickness(part, rules, board.Surfacing);
-        string Write(Length length) => LengthWriter.WriteWithUnit(length, rules.Precision);
+        string Write(Length length) => WriteExact(length, rules);
         if (!board.HasPlanedFaces && !rules.PlaningTaught)
             return $"{board.Name} is rough and this course teaches no planing.";
         if (board.Thickness < least)
@@ -61,6 +61,10 @@ public static class BlankNeeds
             ? null
             : $"{board.Name} is {Write(over)} thicker than {part.Letter}; at most {Write(most)} may go.";
     }
+
+    /// <summary>Thicknesses differ by less than a course's precision, so they are written exactly.</summary>
+    internal static string WriteExact(Length length, CourseRules rules) =>
+        $"{LengthWriter.WriteExact(length, rules.Unit)} {(rules.Unit is UnitSystem.Inch ? "in" : "mm")}";
 
     private static Length LeastThickness(Part part, CourseRules rules, Surfacing surfacing)
     {

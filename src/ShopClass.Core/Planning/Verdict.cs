@@ -38,11 +38,3 @@ public sealed record Verdict(
     IReadOnlyList<Shortfall> Shortfalls,
     IReadOnlyList<string> Cautions
 );
-
-/// <summary>Judges boards against a project.</summary>
-public static class Verdicts
-{
-    /// <summary>The verdict on the request's boards, given the plan that was made for them.</summary>
-    public static Verdict Judge(PlanningRequest request, CutPlan plan) =>
-        throw new NotImplementedException();
-}

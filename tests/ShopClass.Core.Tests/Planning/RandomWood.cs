@@ -12,7 +12,7 @@ internal static class RandomWood
     private static readonly Gen<Part> AnyPart = Gen.Select(
         Gen.Int[2, 9],
         Gen.Int[3, 14],
-        Gen.Int[1, 3],
+        Gen.Int[1, 2],
         Gen.Frequency(
             (4, Gen.Const(GrainDirection.AlongLength)),
             (1, Gen.Const(GrainDirection.Any))

@@ -51,7 +51,7 @@ internal sealed class Allotments
     )
     {
         (this.lattice, this.waysOf, this.steps) = (lattice, waysOf, steps);
-        taste = new(bench.Request);
+        taste = new(bench);
     }
 
     /// <summary>The cheapest way to get a choice of blanks out of these boards, each of them cut; null when there is none.</summary>
@@ -85,12 +85,12 @@ internal sealed class Allotments
     {
         Allotment? best = null;
         var whole = lattice.Packed(code);
+        if (!steps.Take(1 + code / 16))
+            return null;
         for (var part = 1; part < code; part++)
         {
             if (last[part] is not { } here || !lattice.Holds(whole, lattice.Packed(part)))
                 continue;
-            if (!steps.Take())
-                return best;
             if (before[code - part] is not { } there)
                 continue;
             var cost = here.Cost + there.Cost;

@@ -11,10 +11,12 @@ internal sealed class Bench
         PlanningRequest request,
         IReadOnlyList<Stock> stocks,
         IReadOnlyList<Kind> kinds,
-        IReadOnlyDictionary<string, int> glueUps
+        IReadOnlyDictionary<string, int> glueUps,
+        bool costMatters
     )
     {
         Request = request;
+        CostMatters = costMatters;
         Stocks = stocks;
         Kinds = kinds;
         GlueUps = glueUps;
@@ -22,12 +24,26 @@ internal sealed class Bench
     }
 
     public PlanningRequest Request { get; }
+
+    /// <summary>Whether better plans are looked for, or any that has everything will do.</summary>
+    public bool CostMatters { get; }
     public IReadOnlyList<Stock> Stocks { get; }
 
     /// <summary>Largest first.</summary>
     public IReadOnlyList<Kind> Kinds { get; }
     public IReadOnlyDictionary<string, int> GlueUps { get; }
     public IReadOnlyList<int> Demand { get; }
+
+    /// <summary>Whether every blank by itself has a board that is thick, wide and long enough.</summary>
+    public bool EachHasABoard => Kinds.All(k => Stocks.Any(s => IsBigEnough(s, k)));
+
+    private static bool IsBigEnough(Stock stock, Kind kind)
+    {
+        var least = stock.Board.HasStraightEdges ? kind.WidthBetweenStraightEdges : kind.Width;
+        var straight = kind.Length <= stock.Usable && least <= stock.Width;
+        var turned = kind.MayTurn && kind.Width <= stock.Usable && kind.Length <= stock.Width;
+        return kind.Suits[stock.Index] && (straight || turned);
+    }
 
     /// <summary>Edges to glue.</summary>
     public int Joints =>
@@ -36,7 +52,11 @@ internal sealed class Bench
             .Sum(p => p.Quantity * (GlueUps[p.Letter] - 1));
 
     /// <summary>Sorts the request's parts into kinds.</summary>
-    public static Bench Lay(PlanningRequest request, IReadOnlyDictionary<string, int> glueUps)
+    public static Bench Lay(
+        PlanningRequest request,
+        IReadOnlyDictionary<string, int> glueUps,
+        bool costMatters = true
+    )
     {
         Stock[] stocks =
         [
@@ -52,7 +72,7 @@ internal sealed class Bench
             .ThenByDescending(group => group.Key.AcceptsHiddenDefect)
             .ThenBy(group => group.Key.Suits, StringComparer.Ordinal)
             .Select((group, index) => group.Key.ToKind(index, [.. group]));
-        return new(request, stocks, [.. kinds], glueUps);
+        return new(request, stocks, [.. kinds], glueUps, costMatters);
     }
 
     private static IEnumerable<Item> Items(Part part, IReadOnlyDictionary<string, int> glueUps)

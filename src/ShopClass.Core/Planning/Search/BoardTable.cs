@@ -10,12 +10,14 @@ internal sealed class BoardTable
     private readonly Lattice lattice;
     private readonly Stock stock;
     private readonly Taste taste;
+    private readonly long leeway;
     private readonly List<Way>?[] ways;
 
     private BoardTable(Bench bench, Lattice lattice, Stock stock)
     {
         (this.lattice, this.stock) = (lattice, stock);
-        taste = new(bench.Request);
+        taste = new(bench);
+        leeway = bench.Request.Rules.LengthAllowance.Ticks;
         ways = new List<Way>?[lattice.Size];
         ways[0] = [new(-stock.CrosscutKerf, default, null, null)];
     }
@@ -75,7 +77,12 @@ internal sealed class BoardTable
     /// <summary>The best way on this board, or null.</summary>
     public BoardWay? BestOn(Stock board, int code) =>
         Best(code, board.Usable) is { } way
-            ? new(way.Cost, board.Start + way.Length, () => ClearDraft.Of(board, way), way.Sections)
+            ? new(
+                way.Cost,
+                board.Start + way.Length,
+                () => ClearDraft.Of(board, way, leeway),
+                way.Sections
+            )
             : null;
 
     private void Fill(int code, IReadOnlyList<SectionOption> sections, long longest, Steps steps)

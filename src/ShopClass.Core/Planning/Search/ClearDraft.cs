@@ -7,13 +7,13 @@ internal static class ClearDraft
     /// Sections that are ripped alike lie beside each other, longer ones first; in a section the widest strip lies at the
     /// near edge and crosscut lines fall together where they can.
     /// </summary>
-    public static IReadOnlyList<DraftSection> Of(Stock stock, BoardTable.Way way)
+    public static IReadOnlyList<DraftSection> Of(Stock stock, BoardTable.Way way, long leeway)
     {
         var sections = new List<DraftSection>();
         var at = stock.Start;
         foreach (var option in InOrder(way.Sections()))
         {
-            var section = Place(option, at, stock.CrosscutKerf, stock.RipKerf);
+            var section = Place(option, stock, at, leeway);
             sections.Add(section);
             at = section.To + stock.CrosscutKerf;
         }
@@ -29,48 +29,30 @@ internal static class ClearDraft
             .ThenByDescending(s => s.Length)
             .ThenByDescending(s => s.Code);
 
-    private static DraftSection Place(SectionOption option, long from, long kerf, long ripKerf)
+    private static DraftSection Place(SectionOption option, Stock stock, long from, long leeway)
     {
         var near = 0L;
         var strips = new List<DraftStrip>();
-        var marks = new SortedSet<long>();
-        foreach (var strip in option.Strips)
+        var orders = SharedLines.Orders(option.Strips, option.Length, leeway);
+        foreach (var (strip, order) in option.Strips.Zip(orders))
         {
-            var blanks = LineUp(strip, from, from + option.Length, kerf, marks);
-            marks.UnionWith(blanks.Select(b => b.To));
-            strips.Add(new(near, near + strip.Width, blanks));
-            near += strip.Width + ripKerf;
+            strips.Add(new(near, near + strip.Width, EndToEnd(order, from, strip.Kerf)));
+            near += strip.Width + stock.RipKerf;
         }
 
         return new(from, from + option.Length, strips);
     }
 
-    /// <summary>The order of a strip's blanks that shares most lines with the strips before it.</summary>
-    private static List<DraftBlank> LineUp(
-        StripOption strip,
-        long from,
-        long to,
-        long kerf,
-        SortedSet<long> marks
-    )
+    private static List<DraftBlank> EndToEnd(IReadOnlyList<Lie> order, long from, long kerf)
     {
-        List<DraftBlank>? best = null;
-        var bestShared = -1;
-        foreach (var order in SectionPlacer.Orders(strip.Blanks))
+        var blanks = new List<DraftBlank>(order.Count);
+        var at = from;
+        foreach (var lie in order)
         {
-            var at = from;
-            var blanks = new List<DraftBlank>(order.Count);
-            foreach (var lie in order)
-            {
-                blanks.Add(new(lie.Kind, lie.Turned, at, at + lie.Along));
-                at += lie.Along + kerf;
-            }
-
-            var shared = blanks.Count(b => b.To < to && marks.Contains(b.To));
-            if (shared > bestShared)
-                (best, bestShared) = (blanks, shared);
+            blanks.Add(new(lie.Kind, lie.Turned, at, at + lie.Along));
+            at += lie.Along + kerf;
         }
 
-        return best!;
+        return blanks;
     }
 }

@@ -17,7 +17,7 @@ internal sealed class DefectTable
     private DefectTable(Bench bench, Lattice lattice, Stock stock, Steps steps)
     {
         (this.lattice, this.stock, this.steps) = (lattice, stock, steps);
-        taste = new(bench.Request);
+        taste = new(bench);
         placer = new(bench, stock, steps);
         ways = new List<Way>?[lattice.Size];
         ways[0] = [new(stock.Start - stock.CrosscutKerf, default, null, null)];
@@ -47,6 +47,7 @@ internal sealed class DefectTable
         var table = new DefectTable(bench, lattice, stock, steps);
         for (var code = 1; code < lattice.Size && !steps.AreUp; code++)
         {
+            steps.Take(1 + sections.Count / 16);
             foreach (var section in sections)
             {
                 if (lattice.Holds(lattice.Packed(code), section.Packed))
@@ -72,7 +73,7 @@ internal sealed class DefectTable
 
     private void Extend(int code, SectionOption option)
     {
-        if (ways[code - option.Code] is not { } before || !steps.Take())
+        if (ways[code - option.Code] is not { } before || !steps.Take(before.Count * 2))
             return;
         foreach (var way in before)
         {

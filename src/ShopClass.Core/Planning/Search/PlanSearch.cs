@@ -16,11 +16,53 @@ internal sealed class PlanSearch(
     private Score? ideal;
     private bool isProven = true;
 
+    /// <summary>Whether these boards yield everything, as far as so many steps can tell.</summary>
+    public static bool Fits(PlanningRequest request)
+    {
+        var search = new PlanSearch(request, null, CancellationToken.None);
+        foreach (var choice in GlueUpChoices.For(request))
+        {
+            var bench = Bench.Lay(request, choice, costMatters: false);
+            if (search.FitsOn(bench) || search.steps.AreUp)
+                return search.best is { IsComplete: true };
+        }
+
+        return false;
+    }
+
+    private bool FitsOn(Bench bench)
+    {
+        if (SimpleBounds.AreTooSmall(bench, bench.Stocks) || !bench.EachHasABoard)
+            return false;
+        var greedy = new Greedy(bench);
+        foreach (var lead in Greedy.Leads)
+        {
+            Offer(Candidate.Of(bench, greedy.LayOut(bench.Stocks, lead)));
+            if (best!.IsComplete)
+                return true;
+        }
+
+        if (ExactSearch.Over(bench, steps) is not { } exact || bench.Stocks.Count > 10)
+            return false;
+        foreach (var chosen in BoardChoices.Different(bench.Stocks).Reverse())
+        {
+            if (!SimpleBounds.AreTooSmall(bench, chosen))
+                TryAsTheyAre(bench, exact, chosen, null);
+            if (best!.IsComplete || steps.AreUp)
+                break;
+        }
+
+        return best!.IsComplete;
+    }
+
     public CutPlan Run()
     {
         var choices = GlueUpChoices.For(request);
         isProven = choices.Count < GlueUpChoices.MostChoices;
-        var benches = choices.Select(c => Bench.Lay(request, c)).ToList();
+        List<Bench> all = [.. choices.Select(c => Bench.Lay(request, c))];
+        List<Bench> benches = [.. all.Where(b => b.EachHasABoard)];
+        if (benches.Count == 0)
+            benches = all[..1];
         foreach (var bench in benches)
         {
             TryGreedy(bench);
@@ -46,7 +88,7 @@ internal sealed class PlanSearch(
             foreach (var lead in Greedy.Leads)
             {
                 Offer(Candidate.Of(bench, greedy.LayOut(stocks, lead)));
-                if (!steps.Take(100))
+                if (!steps.Take(20))
                     return;
             }
         }
@@ -105,16 +147,15 @@ internal sealed class PlanSearch(
         Allotment? clear
     )
     {
-        if (chosen.All(s => s.IsClear))
-        {
-            if (clear is not null)
-                Offer(Candidate.Of(bench, clear.ToDraft(bench)));
-            return;
-        }
-
         clear ??= exact.OnClearWood(chosen);
         if (clear is null)
             return;
+        if (chosen.All(s => s.IsClear))
+        {
+            Offer(Candidate.Of(bench, clear.ToDraft(bench)));
+            return;
+        }
+
         if (exact.Shuffled(clear) is { } shuffled)
             Offer(Candidate.Of(bench, shuffled));
         if (best!.IsComplete && ideal is { } i && best.Score.CompareTo(i, order) == 0)

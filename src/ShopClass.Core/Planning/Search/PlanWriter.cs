@@ -108,7 +108,7 @@ internal sealed class PlanWriter(Bench bench)
         var keepable = stock.RipKerf + bench.Request.Rules.NarrowestOffcut.Ticks;
         if (over <= 0 || over >= keepable)
             return section;
-        foreach (var step in new[] { bench.Request.Rules.Precision.Step().Ticks, 1 })
+        foreach (var step in new[] { bench.Request.Rules.Precision.Step().Ticks, 1L })
         {
             var strips = Spread(stock, section.Strips, over, step);
             if (strips is not null && strips.All(s => IsGood(stock, s)))

@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace ShopClass.Core.Planning.Search;
 
 /// <summary>
@@ -11,15 +13,25 @@ internal sealed class SectionList
     private readonly Stock stock;
     private readonly Taste taste;
     private readonly Steps steps;
+    private readonly long leeway;
+    private readonly long keepable;
     private readonly IReadOnlyList<StripOption> strips;
+    private readonly long[] widths;
+    private readonly ulong[] packed;
+    private readonly long narrowest;
     private readonly List<StripOption> chosen = [];
     private readonly SortedDictionary<int, List<SectionOption>> byCode = [];
 
     private SectionList(Bench bench, Lattice lattice, Stock stock, long longest, Steps steps)
     {
         (this.bench, this.lattice, this.stock, this.steps) = (bench, lattice, stock, steps);
-        taste = new(bench.Request);
+        taste = new(bench);
+        leeway = bench.Request.Rules.LengthAllowance.Ticks;
+        keepable = stock.RipKerf + bench.Request.Rules.NarrowestOffcut.Ticks;
         strips = StripList.Of(bench, lattice, stock, longest, steps);
+        widths = [.. strips.Select(s => s.Width)];
+        packed = [.. strips.Select(s => lattice.Packed(s.Code))];
+        narrowest = widths.DefaultIfEmpty(0).Min();
     }
 
     /// <summary>The sections by the first kind they hold.</summary>
@@ -32,74 +44,96 @@ internal sealed class SectionList
     )
     {
         var list = new SectionList(bench, lattice, stock, longest, steps);
-        list.Grow(0, 0, -stock.RipKerf);
+        list.Grow([.. Enumerable.Range(0, list.strips.Count)], 0, -stock.RipKerf);
         var byFirst = bench.Kinds.Select(_ => new List<SectionOption>()).ToList();
         foreach (var option in list.byCode.Values.SelectMany(o => o))
             byFirst[lattice.First(option.Code)].Add(option);
         return byFirst;
     }
 
-    private void Grow(int from, int code, long width)
+    /// <summary>Adds each strip that still fits beside those chosen, then strips no earlier in the list beside it.</summary>
+    private void Grow(ReadOnlySpan<int> fitting, int code, long width)
     {
-        for (var i = from; i < strips.Count; i++)
+        for (var i = 0; i < fitting.Length; i++)
         {
-            var strip = strips[i];
-            var wider = width + stock.RipKerf + strip.Width;
-            if (wider > stock.Width)
-                continue;
-            if (!steps.Take())
+            if (!steps.Take(1 + fitting.Length / 32))
                 return;
-            if (
-                !lattice.Holds(
-                    lattice.Packed(lattice.All) - lattice.Packed(code),
-                    lattice.Packed(strip.Code)
-                )
-            )
-                continue;
+            var strip = strips[fitting[i]];
+            var wider = width + stock.RipKerf + strip.Width;
             chosen.Add(strip);
             Add(code + strip.Code, wider);
-            Grow(i, code + strip.Code, wider);
+            var rest = ArrayPool<int>.Shared.Rent(fitting.Length - i);
+            var count = Fitting(fitting[i..], code + strip.Code, wider, rest);
+            if (count > 0)
+                Grow(rest.AsSpan(0, count), code + strip.Code, wider);
+            ArrayPool<int>.Shared.Return(rest);
             chosen.RemoveAt(chosen.Count - 1);
         }
     }
 
+    private int Fitting(ReadOnlySpan<int> among, int code, long width, int[] into)
+    {
+        var left = lattice.Packed(lattice.All) - lattice.Packed(code);
+        var room = stock.Width - width - stock.RipKerf;
+        var count = 0;
+        if (room < narrowest)
+            return 0;
+        foreach (var i in among)
+        {
+            if (widths[i] <= room && lattice.Holds(left, packed[i]))
+                into[count++] = i;
+        }
+
+        return count;
+    }
+
     private void Add(int code, long width)
     {
-        var length = chosen.Max(s => s.Length);
-        var cost = CostOf(length, width);
+        var length = 0L;
+        foreach (var strip in chosen)
+            length = Math.Max(length, strip.Length);
+        var (least, rips) = LeastCost(length, width);
         if (!byCode.TryGetValue(code, out var options))
             byCode.Add(code, options = []);
-        if (options.Any(o => o.Length <= length && taste.Compare(o.Cost, cost) <= 0))
+        if (IsBeaten(options, length, least))
+            return;
+        var lines = SharedLines.Fewest(chosen, length, leeway);
+        var cost = least with { Lines = 1 + rips + lines };
+        if (IsBeaten(options, length, cost))
             return;
         options.RemoveAll(o => o.Length >= length && taste.Compare(o.Cost, cost) >= 0);
         options.Add(new(code, lattice.Packed(code), length, cost, [.. chosen]));
     }
 
-    /// <summary>
-    /// The cost as <see cref="Score"/> will count it, with as few crosscut lines as the strip with the most cuts has: lines
-    /// of the other strips may fall on the same places.
-    /// </summary>
-    private Cost CostOf(long length, long width)
+    private bool IsBeaten(List<SectionOption> options, long length, Cost cost)
     {
-        var rules = bench.Request.Rules;
+        foreach (var option in options)
+        {
+            if (option.Length <= length && taste.Compare(option.Cost, cost) <= 0)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>
+    /// The cost as <see cref="Score"/> will count it, with as few crosscut lines as the strip with the most cuts has:
+    /// lines of the others may fall on the same places.
+    /// </summary>
+    private (Cost Least, int Rips) LeastCost(long length, long width)
+    {
         var beside = stock.Width - width;
-        var offcut = beside > 0 && beside >= stock.RipKerf + rules.NarrowestOffcut.Ticks;
-        var rips = chosen.Count - 1 + (offcut ? 1 : 0);
+        var rips = chosen.Count - 1 + (beside > 0 && beside >= keepable ? 1 : 0);
         Int128 crosscut = stock.Width;
         var most = 0;
         foreach (var strip in chosen)
         {
-            var over = length - strip.Length > rules.LengthAllowance.Ticks;
-            var cuts = strip.Blanks.Count - 1 + (over ? 1 : 0);
+            var cuts = SharedLines.Cuts(strip, length, leeway);
             crosscut += (Int128)cuts * strip.NeededWidth;
             most = Math.Max(most, cuts);
         }
 
-        var ripped = (Int128)rips * length;
-        return new(
-            (Score.RipWeight * ripped + Score.CrosscutWeight * crosscut)
-                * stock.Board.Thickness.Ticks,
-            1 + rips + most
-        );
+        var sawn = Score.RipWeight * ((Int128)rips * length) + Score.CrosscutWeight * crosscut;
+        return (new(sawn * stock.Board.Thickness.Ticks, 1 + rips + most), rips);
     }
 }

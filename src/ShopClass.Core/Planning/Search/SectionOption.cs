@@ -8,14 +8,51 @@ internal readonly record struct Lie(int Kind, bool Turned, long Along);
 /// <param name="Width">Width it takes from its section.</param>
 /// <param name="NeededWidth">Width its blanks need; less only where it is the whole width of a board.</param>
 /// <param name="Length">Length of its blanks with a kerf between each two.</param>
+/// <param name="Kerf">Kerf between two blanks.</param>
 /// <param name="Blanks">Its blanks.</param>
 internal sealed record StripOption(
     int Code,
     long Width,
     long NeededWidth,
     long Length,
+    long Kerf,
     IReadOnlyList<Lie> Blanks
-);
+)
+{
+    /// <summary>Every place where one of its blanks may end, whatever their order, sorted.</summary>
+    public long[] Ends { get; } = EndsOf(Kerf, Blanks);
+
+    /// <summary>Its blanks in every order worth trying, with the place where each ends.</summary>
+    public IReadOnlyList<StripOrder> Orders =>
+        orders ??= [.. SectionPlacer.Orders(Blanks).Select(Order)];
+
+    private IReadOnlyList<StripOrder>? orders;
+
+    private StripOrder Order(IReadOnlyList<Lie> blanks)
+    {
+        var ends = new long[blanks.Count];
+        var at = -Kerf;
+        for (var i = 0; i < ends.Length; i++)
+        {
+            at += Kerf + blanks[i].Along;
+            ends[i] = at;
+        }
+
+        return new(blanks, ends);
+    }
+
+    private static long[] EndsOf(long kerf, IReadOnlyList<Lie> blanks)
+    {
+        SortedSet<long> ends = [-kerf];
+        foreach (var blank in blanks)
+            ends.UnionWith([.. ends.Select(e => e + kerf + blank.Along)]);
+        ends.Remove(-kerf);
+        return [.. ends];
+    }
+}
+
+/// <summary>A strip's blanks in one order, with the place where each ends.</summary>
+internal sealed record StripOrder(IReadOnlyList<Lie> Blanks, long[] Ends);
 
 /// <summary>A section that could be crosscut, on clear wood.</summary>
 /// <param name="Code">Its blanks as a choice of the lattice.</param>
@@ -42,12 +79,16 @@ internal sealed class Taste
 {
     private readonly PlanGoal[] inner;
     private readonly bool linesFirst;
+    private readonly bool costMatters;
 
-    public Taste(PlanningRequest request)
+    public Taste(Bench bench)
     {
+        costMatters = bench.CostMatters;
         inner =
         [
-            .. GoalOrder.Of(request).Where(g => g is not (PlanGoal.Boards or PlanGoal.GlueUps)),
+            .. GoalOrder
+                .Of(bench.Request)
+                .Where(g => g is not (PlanGoal.Boards or PlanGoal.GlueUps)),
         ];
         linesFirst =
             Array.IndexOf(inner, PlanGoal.Lines) < Array.IndexOf(inner, PlanGoal.SawingEffort);
@@ -56,6 +97,8 @@ internal sealed class Taste
     /// <summary>Compares costs apart from length.</summary>
     public int Compare(Cost a, Cost b)
     {
+        if (!costMatters)
+            return 0;
         var byEffort = a.Effort.CompareTo(b.Effort);
         var byLines = a.Lines.CompareTo(b.Lines);
         return linesFirst

@@ -1,12 +1,11 @@
 namespace ShopClass.Core.Planning.Search;
 
 /// <summary>
-/// Counts the search's work, so that its end depends on the request and never on a clock. One step is some two hundred
-/// looks at a section, a strip or a placing.
+/// Counts the search's work, so that its end depends on the request and never on a clock. One step is ten looks at a section, a strip or a placing.
 /// </summary>
 internal sealed class Steps(int limit, CancellationToken cancel)
 {
-    private const int LooksInStep = 200;
+    private const int LooksInStep = 10;
     private long looks;
 
     /// <summary>Steps taken so far, never more than the limit.</summary>

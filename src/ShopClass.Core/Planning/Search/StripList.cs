@@ -105,6 +105,7 @@ internal sealed class StripList
                 whole ? stock.Width : width,
                 width,
                 length,
+                stock.CrosscutKerf,
                 [.. lies.OrderByDescending(l => l.Along).ThenBy(l => l.Kind)]
             )
         );

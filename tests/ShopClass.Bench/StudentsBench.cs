@@ -1,0 +1,61 @@
+using System.Diagnostics;
+using ShopClass.Core.Courses;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning;
+
+namespace ShopClass.Bench;
+
+/// <summary>Plans random student cases and prints how many were proven, and how long they took.</summary>
+internal static class StudentsBench
+{
+    public static int Run(Arguments arguments)
+    {
+        var count = arguments.Number("count", 200);
+        var (fewest, most) = arguments.Range("parts", 5, 12);
+        var (_, boards) = arguments.Range("boards", 1, 1);
+        var (_, defects) = arguments.Range("defects", 0, 0);
+        var seed = arguments.Number("seed", 1);
+        var limit = arguments.Number("steps", 200_000);
+        var cases = new StudentCases(seed, fewest, most, boards, defects);
+        var rules = CourseRules.DefaultsFor(UnitSystem.Inch);
+        var times = new List<double>();
+        int complete = 0,
+            proven = 0;
+        var byGoal = PlanGoals.Usual.ToDictionary(g => g, _ => 0);
+        _ = Planner.Plan(new StudentCases(0, 5, 5, 1, 1).Next(rules));
+        for (var i = 0; i < count; i++)
+        {
+            var request = cases.Next(rules) with { StepLimit = limit };
+            var watch = Stopwatch.StartNew();
+            var plan = Planner.Plan(request);
+            times.Add(watch.Elapsed.TotalMilliseconds);
+            complete += plan.IsComplete ? 1 : 0;
+            proven += plan.IsBestPossible ? 1 : 0;
+            foreach (var goal in plan.Goals.TakeWhile(g => plan.IsComplete && g.IsProven))
+                byGoal[goal.Goal]++;
+            if (arguments.Number("verbose", 0) > 0)
+                Console.WriteLine(
+                    $"{i} {request.Project.Parts.Sum(p => p.Quantity)} {times[^1]:0.0} complete={plan.IsComplete} steps={plan.StepsTaken} {string.Join(' ', plan.Goals.Select(g => g.IsProven ? "=" : $"{(double)g.Bound / (double)g.Value:0.00}"))}"
+                );
+        }
+
+        times.Sort();
+        Console.WriteLine(
+            $"cases {count}, parts {fewest}-{most}, boards 1-{boards}, defects 0-{defects}, seed {seed}"
+        );
+        Console.WriteLine(
+            $"complete {Share(complete, count)}, best possible {Share(proven, complete)} of these"
+        );
+        Console.WriteLine(
+            "proven up to: "
+                + string.Join(", ", byGoal.Select(g => $"{g.Key} {Share(g.Value, complete)}"))
+        );
+        Console.WriteLine(
+            $"ms: median {times[count / 2]:0.0}, p95 {times[count * 95 / 100]:0.0}, max {times[^1]:0.0}"
+        );
+        return 0;
+    }
+
+    private static string Share(int part, int whole) =>
+        whole == 0 ? "-" : $"{100.0 * part / whole:0.0} %";
+}
