@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.ResponseCompression;
 using MudBlazor.Services;
 using ShopClass.Web.Components;
@@ -51,15 +52,30 @@ public static class ShopPages
         }
         app.UseSecurityHeaders();
         app.UseResponseCompression();
-        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseStatusCodePagesWithReExecute(
+            "/not-found",
+            "?code={0}",
+            createScopeForStatusCodePages: true
+        );
+        app.Use(AskForThePageAgain);
         app.UseAuthentication();
         app.UseAuthorization();
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapHealthChecks("/health");
+        // Whatever is posted to an address that is not there gets the same answer as a reader: not found.
+        app.MapPost("{**nowhere}", () => TypedResults.NotFound()).WithOrder(int.MaxValue);
         app.MapRazorComponents<App>()
             .AddInteractiveServerRenderMode(mode =>
                 mode.ContentSecurityFrameAncestorsPolicy = null
             );
+    }
+
+    // The page that explains a refused post is read, not posted to.
+    private static Task AskForThePageAgain(HttpContext http, RequestDelegate next)
+    {
+        if (http.Features.Get<IStatusCodeReExecuteFeature>() is not null)
+            http.Request.Method = HttpMethods.Get;
+        return next(http);
     }
 }
