@@ -97,7 +97,10 @@ internal sealed class FileNode
             return otherwise ?? Missing(field, "");
         if (At(field) is not JValue { Type: JTokenType.String, Value: string text })
             return Wrong(field, "text in quotation marks", "");
-        return text;
+        // What the JSON reader could not make a character of, it put this mark in the place of.
+        return text.Contains('\uFFFD', StringComparison.Ordinal)
+            ? Wrong(field, "text without broken characters", "")
+            : text;
     }
 
     public bool Flag(string field, bool otherwise = false)

@@ -1,39 +1,189 @@
-using System.Text;
-using ShopClass.Data.Access;
-using ShopClass.Data.Store;
+using ShopClass.Core.Courses;
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Projects;
+using ShopClass.Data.Tests.Access;
 using Xunit;
 
 namespace ShopClass.Data.Tests.CourseFiles;
 
-public class RoundTripTests
+public class RoundTripTests(Shop shop) : IClassFixture<Shop>
 {
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
     [Fact]
     public async Task The_demo_course_comes_out_as_it_went_in()
     {
-        await using var store = await ThrowAwayStore.MakeAsync();
-        var viewer = await store.AddInstructorAsync();
-        var demo = await DemoTextAsync();
+        await using var store = shop.Copy();
 
-        Assert.Equal(demo, await ThroughTheStoreAsync(store, viewer, demo));
+        Assert.Equal(Texts.Demo(), await ThroughTheStoreAsync(store, Texts.Demo()));
     }
 
-    private static async Task<string> DemoTextAsync()
+    [Fact]
+    public async Task What_is_exported_can_be_imported_and_is_exported_the_same()
     {
-        using var reader = new StreamReader(DemoCourse.Open());
-        return await reader.ReadToEndAsync(Cancel);
+        await using var store = shop.Copy();
+        await store.Students.AddAsync(shop.Owner, shop.Course.Id, new("Ada", "", true), Cancel);
+        await store.Students.AddAsync(
+            shop.Owner,
+            shop.Course.Id,
+            new("Zora", "ada", false),
+            Cancel
+        );
+        var twin = Shop.Value(
+            await store.Projects.CreateAsync(shop.Owner, shop.Course.Id, shop.Project.Name, Cancel)
+        );
+        await store.Boards.AddAsync(shop.Owner, shop.Student.Id, twin.Id, Oddments.Board, Cancel);
+        await store.Projects.AddPartsAsync(shop.Owner, twin.Id, [Oddments.Part], Cancel);
+        var first = await store.Files.ExportCourseAsync(shop.Owner, shop.Course.Id, Cancel);
+
+        var second = await ThroughTheStoreAsync(store, first!);
+
+        Assert.Equal(first, second);
+        Assert.Contains("1/32 in", first);
+        // Two projects of one name: the boards tell them apart by number.
+        Assert.Contains("\"project\": 2", first);
     }
 
-    private static async Task<string?> ThroughTheStoreAsync(
-        ThrowAwayStore store,
-        InstructorViewer viewer,
-        string text
-    )
+    [Fact]
+    public async Task Every_setting_and_figure_of_a_file_arrives()
     {
-        using var file = new MemoryStream(Encoding.UTF8.GetBytes(text));
-        var outcome = await store.Files.ImportAsync(viewer, file, cancel: Cancel);
+        await using var store = shop.Copy();
+        var outcome = await store.ImportAsync(shop.Owner, Texts.Course);
         Assert.Empty(outcome.Problems);
-        return await store.Files.ExportCourseAsync(viewer, outcome.CourseId!.Value, Cancel);
+        Assert.Equal(
+            "Imported the course “Evenings” with 1 project, 1 student and 1 board.",
+            outcome.Summary
+        );
+        var course = await store.Courses.FindAsync(shop.Owner, outcome.CourseId!.Value, Cancel);
+        var student = Assert.Single(await store.Students.ListAsync(shop.Owner, course!.Id, Cancel));
+        var project = Assert.Single(await store.Projects.ListAsync(shop.Owner, course.Id, Cancel));
+        var board = Assert
+            .Single(await store.Boards.ListAsync(shop.Owner, student.Id, project.Id, Cancel))
+            .Board;
+
+        Assert.Equal(CourseRules.DefaultsFor(UnitSystem.Inch), course.Rules);
+        Assert.Equal(new("Ada", "", true), student.Card);
+        Assert.Equal(Length.FromMillimetres(235), board.WidthAtMiddle);
+        Assert.Equal(Length.FromInches(9, 1, 4), board.WidthAtEnd);
+        Assert.Equal(new Money(2880, "USD"), board.Price);
+        Assert.Equal(
+            new Defect(
+                DefectKind.Knot,
+                new(
+                    Length.FromInches(20),
+                    Length.FromInches(22),
+                    Length.FromInches(1),
+                    Length.FromInches(2)
+                ),
+                DefectReach.BackFace
+            ),
+            Assert.Single(board.Defects)
+        );
+    }
+
+    [Fact]
+    public async Task A_project_file_adds_a_project_to_the_course_it_is_imported_into()
+    {
+        await using var store = shop.Copy();
+
+        var outcome = await store.ImportAsync(shop.Owner, Texts.Project, shop.Course.Id);
+
+        Assert.Empty(outcome.Problems);
+        Assert.Equal(shop.Course.Id, outcome.CourseId);
+        var project = await store.Projects.FindAsync(shop.Owner, outcome.ProjectId!.Value, Cancel);
+        var part = Assert.Single(project!.Parts).Part;
+        Assert.Equal(Length.FromMillimetres(20), part.Finished.Thickness);
+        Assert.Equal(Length.FromMillimetres(500), part.Finished.Length);
+        Assert.Equal(GrainDirection.Any, part.Grain);
+        var list = await store.Projects.ListAsync(shop.Owner, shop.Course.Id, Cancel);
+        Assert.Equal(["Shelf", "Peg rail"], list.Select(p => p.Name));
+    }
+
+    [Fact]
+    public async Task A_project_is_exported_and_imported_the_same()
+    {
+        await using var store = shop.Copy();
+        var first = await store.Files.ExportProjectAsync(shop.Owner, shop.Project.Id, Cancel);
+        var outcome = await store.ImportAsync(shop.Owner, first!, shop.Course.Id);
+
+        Assert.Equal(
+            first,
+            await store.Files.ExportProjectAsync(shop.Owner, outcome.ProjectId!.Value, Cancel)
+        );
+    }
+
+    [Fact]
+    public async Task A_course_file_makes_a_new_course_even_beside_one_of_that_name()
+    {
+        await using var store = shop.Copy();
+        await store.ImportAsync(shop.Owner, Texts.Course);
+
+        var courses = await store.Courses.ListAsync(shop.Owner, Cancel);
+
+        Assert.Equal(["Evenings", "Evenings"], courses.Select(c => c.Name));
+    }
+
+    [Fact]
+    public async Task A_byte_order_mark_at_the_beginning_is_no_matter()
+    {
+        await using var store = shop.Copy();
+
+        Assert.Empty((await store.ImportAsync(shop.Owner, "\uFEFF" + Texts.Course)).Problems);
+    }
+
+    private async Task<string?> ThroughTheStoreAsync(ThrowAwayStore store, string text)
+    {
+        var outcome = await store.ImportAsync(shop.Owner, text);
+        Assert.Empty(outcome.Problems);
+        return await store.Files.ExportCourseAsync(shop.Owner, outcome.CourseId!.Value, Cancel);
+    }
+
+    /// <summary>A board and a part with something unusual in every field.</summary>
+    private static class Oddments
+    {
+        public static Board Board { get; } =
+            Wood.Pine() with
+            {
+                Name = "“Zoë's” \\ board",
+                Surfacing = Surfacing.Rough,
+                Thickness = Length.FromTicks(40_641),
+                WidthAtMiddle = Length.FromMillimetres(237),
+                WidthAtEnd = Length.FromInches(9, 17, 64),
+                TrimStart = Length.Zero,
+                Price = new Money(long.MaxValue, "JPY"),
+                Defects =
+                [
+                    .. Enum.GetValues<DefectKind>()
+                        .Select(
+                            (kind, i) =>
+                                new Defect(
+                                    kind,
+                                    new(
+                                        Length.Zero,
+                                        Length.FromTicks(i + 1),
+                                        Length.Zero,
+                                        Length.FromInches(1)
+                                    ),
+                                    (DefectReach)(i % 3)
+                                )
+                        ),
+                ],
+            };
+
+        public static Part Part { get; } =
+            Wood.Side("ZZ") with
+            {
+                Grain = GrainDirection.Any,
+                GlueUpAllowed = true,
+                AcceptsHiddenDefect = true,
+                ShowFace = false,
+                JointNotes = "Two lines:\nthe second, with a tab\tin it.",
+                Open =
+                [
+                    new(PartDimension.Length, Length.FromTicks(1), "the ends dry-fit"),
+                    new(PartDimension.Thickness, Length.FromMillimetres(1), "planed"),
+                ],
+            };
     }
 }

@@ -1,0 +1,89 @@
+using NJsonSchema;
+using ShopClass.Core.Courses;
+using ShopClass.Core.Lumber;
+using ShopClass.Data.Access;
+using ShopClass.Data.Tests.Access;
+using Xunit;
+
+namespace ShopClass.Data.Tests.CourseFiles;
+
+/// <summary>The published schema, judged by a general-purpose library (NJsonSchema), and the reader say the same.</summary>
+public class SchemaTests(Shop shop) : IClassFixture<Shop>
+{
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task The_demo_course_is_as_the_schema_says() =>
+        Assert.Empty((await SchemaAsync()).Validate(Texts.Demo()));
+
+    [Fact]
+    public async Task The_files_of_these_tests_are_as_the_schema_says()
+    {
+        Assert.Empty((await SchemaAsync()).Validate(Texts.Course));
+        Assert.Empty((await SchemaAsync()).Validate(Texts.Project));
+    }
+
+    [Fact]
+    public async Task Exported_files_are_as_the_schema_says()
+    {
+        await using var store = shop.Copy();
+        var schema = await SchemaAsync();
+        var course = await store.Files.ExportCourseAsync(shop.Owner, shop.Course.Id, Cancel);
+        var project = await store.Files.ExportProjectAsync(shop.Owner, shop.Project.Id, Cancel);
+
+        Assert.Empty(schema.Validate(course!));
+        Assert.Empty(schema.Validate(project!));
+    }
+
+    [Theory]
+    [InlineData("\"leftHanded\": true", "\"leftHand\": true")]
+    [InlineData("\"shopclass\": 1", "\"shopclass\": 2")]
+    [InlineData("\"quantity\": 2", "\"quantity\": 51")]
+    [InlineData("\"letter\": \"A\"", "\"letter\": \"a\"")]
+    [InlineData("\"width\": \"6 in\"", "\"width\": 6")]
+    [InlineData("\"surfacing\": \"S4S\"", "\"surfacing\": \"s4s\"")]
+    [InlineData("\"unit\": \"inch\",", "")]
+    [InlineData("\"ripKerf\"", "\"ripcerf\"")]
+    public async Task What_the_schema_refuses_the_reader_refuses(string right, string wrong)
+    {
+        await using var store = shop.Copy();
+        var text = Texts.Course.Replace(right, wrong, StringComparison.Ordinal);
+
+        Assert.NotEmpty((await SchemaAsync()).Validate(text));
+        Assert.False((await store.ImportAsync(shop.Owner, text)).IsImported);
+    }
+
+    [Fact]
+    public async Task The_schema_knows_every_setting_and_the_same_limits()
+    {
+        var definitions = (await SchemaAsync()).Definitions;
+        var course = definitions["course"].ActualProperties;
+
+        Assert.Equal(
+            [
+                .. RuleBook.Lengths.Select(r => r.Key),
+                "planingTaught",
+                "edgeGluingTaught",
+                RuleBook.HardGoingKey,
+            ],
+            course["rules"].ActualProperties.Keys.AsEnumerable()
+        );
+        Assert.Equal(StoreLimits.StudentsInACourse, course["students"].MaxItems);
+        Assert.Equal(StoreLimits.ProjectsInACourse, course["projects"].MaxItems);
+        Assert.Equal(StoreLimits.LongestName, course["name"].MaxLength);
+        Assert.Equal(
+            BoardChecks.MostDefects,
+            definitions["board"].ActualProperties["defects"].MaxItems
+        );
+        Assert.Equal(
+            Core.Projects.PartChecks.MostParts,
+            definitions["project"].ActualProperties["parts"].MaxItems
+        );
+    }
+
+    private static Task<JsonSchema> SchemaAsync() =>
+        JsonSchema.FromFileAsync(
+            Path.Combine(AppContext.BaseDirectory, "course-file.schema.json"),
+            Cancel
+        );
+}
