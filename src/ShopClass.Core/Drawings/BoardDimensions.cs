@@ -6,10 +6,10 @@ namespace ShopClass.Core.Drawings;
 /// <summary>A board's length and three widths, as dimension lines about it.</summary>
 internal static class BoardDimensions
 {
-    /// <summary>Draws them.</summary>
-    public static void AddTo(Sketch sketch, Board board, Precision precision)
+    /// <summary>Draws them; the width in the middle only where nothing else is written on the wood.</summary>
+    public static void AddTo(Sketch sketch, Board board, Precision precision, bool withMiddle)
     {
-        AddWidths(sketch, board, precision);
+        AddWidths(sketch, board, precision, withMiddle);
         AddLength(sketch, board, precision);
     }
 
@@ -23,7 +23,7 @@ internal static class BoardDimensions
             : scale.Start.Y + room.NearSide;
     }
 
-    private static void AddWidths(Sketch sketch, Board board, Precision precision)
+    private static void AddWidths(Sketch sketch, Board board, Precision precision, bool withMiddle)
     {
         var t = sketch.Frame.TextSize;
         var end = sketch.Scale.LengthDrawn;
@@ -42,7 +42,9 @@ internal static class BoardDimensions
             Text(board.WidthAtEnd),
             after: true
         );
-        if (board.WidthAtMiddle != board.WidthAtStart || board.WidthAtMiddle != board.WidthAtEnd)
+        var tapers =
+            board.WidthAtMiddle != board.WidthAtStart || board.WidthAtMiddle != board.WidthAtEnd;
+        if (withMiddle && tapers)
             Margins.AddWidth(
                 sketch,
                 end / 2,

@@ -25,7 +25,7 @@ public static class BoardDrawing
         TapeBand.Add(sketch, board.Length, precision);
         TapeBand.AddFigures(sketch, board.Length, precision);
         Margins.AddFarNotes(sketch, DefectNotes.Of(board, sketch.Scale), sketch.Scale.WidthDrawn);
-        BoardDimensions.AddTo(sketch, board, precision);
+        BoardDimensions.AddTo(sketch, board, precision, withMiddle: true);
         return new(
             frame.Width,
             BoardDimensions.HeightOf(sketch),

@@ -39,7 +39,7 @@ internal static class CutScene
         {
             var plan = PlanOnBoard.Of(checkedPlan, layout.BoardId);
             var pieces = PiecesAfter(checkedPlan, int.MaxValue, layout.BoardId);
-            var top = (bench?.Bottom ?? 0) + 1.2 * t;
+            var top = bench is null ? 1.2 * t : bench.Bottom + 3 * t;
             shapes.Add(new Label(1.2 * t, top, plan.Board.Name, t, Anchor.Start, Ink.Quiet));
             bench = new(plan, pieces, frame, top + 1.4 * t);
             shapes.AddRange(bench.Shapes());

@@ -6,9 +6,9 @@ internal static class Fitting
     private static readonly double[] Shrinks = [1, 0.9, 0.8];
 
     /// <summary>
-    /// Writes a name with its size inside the rectangle: on two lines or on one, level or turned, or the name alone.
+    /// Writes a name with its size inside the rectangle: on two lines or on one, level or turned.
     /// </summary>
-    /// <returns>False when not even the name finds room; nothing is written then.</returns>
+    /// <returns>False when there is no room for both; nothing is written then.</returns>
     public static bool Write(
         Sketch sketch,
         Lumber.BoardRect rect,
@@ -41,7 +41,7 @@ internal static class Fitting
             }
         }
 
-        return Alone(sketch, middle, (width, height), name, nameInk);
+        return false;
     }
 
     private static bool OnTwoLines(
@@ -75,21 +75,6 @@ internal static class Fitting
         if (LetterWidths.Of(text, t) + 0.8 * t > room.Along || 1.3 * t > room.Across)
             return false;
         sketch.Add(LabelAt(middle, text, t, ink, turned));
-        return true;
-    }
-
-    private static bool Alone(
-        Sketch sketch,
-        Point middle,
-        (double Width, double Height) room,
-        string name,
-        Ink ink
-    )
-    {
-        var t = sketch.Frame.TextSize;
-        if (LetterWidths.Of(name, t) + 0.3 * t > room.Width || t > room.Height)
-            return false;
-        sketch.Add(LabelAt(middle, name, t, ink, turned: false));
         return true;
     }
 

@@ -20,7 +20,10 @@ internal static class Margins
             AddColumn(sketch, notes, edge);
         else
             foreach (var note in InRows(sketch.Frame, sketch.Scale, notes))
+            {
+                AddDot(sketch, note.Note);
                 AddFlag(sketch, note, edge + (0.9 + 0.65 + note.Row * 1.3) * t);
+            }
     }
 
     /// <summary>Notes in rows beside a board that lies.</summary>
@@ -97,6 +100,12 @@ internal static class Margins
         sketch.Line(along - d, across - d, along + d, across + d, Ink.Dimension);
     }
 
+    private static void AddDot(Sketch sketch, SideNote note)
+    {
+        var radius = 0.14 * sketch.Frame.TextSize;
+        sketch.Ring(note.Along, note.Across, radius, radius, Ink.Dimension);
+    }
+
     private static void AddFlag(Sketch sketch, PlacedNote placed, double across)
     {
         var t = sketch.Frame.TextSize;
@@ -128,6 +137,7 @@ internal static class Margins
         foreach (var placed in SideNotes.InColumn(notes, t, sketch.Scale.LengthDrawn))
         {
             var note = placed.Note;
+            AddDot(sketch, note);
             sketch.Line(note.Along, note.Across, note.Along, edge + 0.3 * t, Ink.Dimension);
             sketch.Line(note.Along, edge + 0.3 * t, placed.Place, edge + t, Ink.Dimension);
             sketch.Words(placed.Place, edge + 1.2 * t, note.Text, t, Anchor.Start, note.Ink);

@@ -22,7 +22,7 @@ internal static class MarkedBoard
         Margins.AddFarNotes(sketch, notes, scale.WidthDrawn);
         TapeBand.Add(sketch, plan.Board.Length, plan.Precision);
         var below = Margins.AddTapeMarks(sketch, plan.TapeMarks(), plan.Precision);
-        BoardDimensions.AddTo(sketch, plan.Board, plan.Precision);
+        BoardDimensions.AddTo(sketch, plan.Board, plan.Precision, withMiddle: false);
         return new(
             frame.Width,
             BoardDimensions.HeightOf(sketch) + below,
@@ -64,27 +64,41 @@ internal static class MarkedBoard
 
     private static List<SideNote> AddNames(Sketch sketch, PlanOnBoard plan)
     {
-        var notes = new List<SideNote>();
+        var outside = new List<(BoardRect Rect, string Name)>();
         foreach (var (blank, rect) in plan.Blanks)
             AddName(rect, blank.Key.ToString(), Ink.Lettering);
         foreach (var piece in plan.Leftovers.Where(p => p.Fate is PieceFate.Offcut))
             AddName(piece.Rect, "offcut", Ink.Quiet);
-        return notes;
+        return
+        [
+            .. outside
+                .GroupBy(o => (o.Rect.From, o.Rect.To, plan.SizeOf(o.Rect)))
+                .Select(g => NoteOn(sketch.Scale, [.. g], g.Key.Item3)),
+        ];
 
         void AddName(BoardRect rect, string name, Ink ink)
         {
             if (!Fitting.Write(sketch, plan.ClearPartOf(rect), name, plan.SizeOf(rect), ink))
-                notes.Add(NoteOn(sketch.Scale, rect, $"{name}, {plan.SizeOf(rect)}", ink));
+                outside.Add((rect, name));
         }
     }
 
-    private static SideNote NoteOn(BoardScale scale, BoardRect rect, string text, Ink ink) =>
-        new(
-            (rect.From.Ticks + rect.To.Ticks) / 2.0 * scale.PointsPerTick,
-            (rect.Near.Ticks + rect.Far.Ticks) / 2.0 * scale.PointsPerTick,
-            text,
-            ink
+    /// <summary>One note for pieces of one size that lie beside one another.</summary>
+    private static SideNote NoteOn(
+        BoardScale scale,
+        IReadOnlyList<(BoardRect Rect, string Name)> pieces,
+        string size
+    )
+    {
+        var first = pieces[0].Rect;
+        var names = PlanOnBoard.Row([.. pieces.Select(p => p.Name)]);
+        return new(
+            (first.From.Ticks + first.To.Ticks) / 2.0 * scale.PointsPerTick,
+            pieces.Min(p => p.Rect.Near.Ticks + p.Rect.Far.Ticks) / 2.0 * scale.PointsPerTick,
+            pieces.Count == 1 ? $"{names}, {size}" : $"{names}, each {size}",
+            Ink.Lettering
         );
+    }
 
     // A plan counts on the smallest width only; the rest of a tapered board is waste.
     private static void AddTaper(Sketch sketch, Board board)

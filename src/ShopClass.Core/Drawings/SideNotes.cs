@@ -27,10 +27,7 @@ internal static class SideNotes
         double size
     )
     {
-        var sorted = notes
-            .OrderBy(n => n.Along)
-            .ThenBy(n => n.Text, StringComparer.Ordinal)
-            .ToList();
+        var sorted = notes.OrderBy(n => n.Along).ThenByDescending(n => n.Across).ToList();
         var back = sorted.Where(n => Right(n, size) > to).ToList();
         var placed = new List<PlacedNote>();
         foreach (var note in back.Concat(sorted.Except(back).Reverse()))

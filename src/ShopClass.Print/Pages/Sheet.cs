@@ -1,8 +1,8 @@
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using ShopClass.Core.Drawings;
+using ShopClass.Print.Lettering;
 using ShopClass.Print.Pens;
-using ShopClass.Print.Type;
 
 namespace ShopClass.Print.Pages;
 
@@ -32,6 +32,8 @@ internal sealed partial class Sheet : IDisposable
         unprintable.Watch(document);
         page = NextPage();
     }
+
+    private Setting Letters => new(page, unprintable);
 
     /// <summary>Width between the margins, points.</summary>
     public double Width => frame.BodyWidth;
@@ -71,7 +73,7 @@ internal sealed partial class Sheet : IDisposable
         tags.AsFigure(
             drawing.TextTwin,
             new XRect(PageFrame.Margin, y, drawing.Width, drawing.Height),
-            () => new PdfPen(page, unprintable).Draw(drawing, PageFrame.Margin, y)
+            () => new PdfPen(page, Letters).Draw(drawing, PageFrame.Margin, y)
         );
         y += drawing.Height + 4;
     }
@@ -98,11 +100,12 @@ internal sealed partial class Sheet : IDisposable
 
     private void DrawEdges()
     {
-        var small = ShopFonts.At(Face.Text, 9);
+        const double small = 9;
         var right = PageFrame.Margin + frame.BodyWidth;
         var number = $"Page {document.PageCount} of {Math.Max(pagesExpected, document.PageCount)}";
         var foot = frame.Height - PageFrame.Margin - 2;
         var ink = PdfInks.WordsIn(Ink.Quiet);
+        var numberWidth = Letters.WidthOf(number, Face.Text, small);
         page.DrawLine(
             PdfInks.Stroke(PdfInks.Soft, 0.5),
             PageFrame.Margin,
@@ -110,34 +113,32 @@ internal sealed partial class Sheet : IDisposable
             right,
             foot - 11
         );
-        var room = frame.BodyWidth - page.MeasureString(number, small).Width - 12;
-        page.DrawString(Shortened(frame.Foot, small, room), small, ink, PageFrame.Margin, foot);
-        page.DrawString(number, small, ink, right - page.MeasureString(number, small).Width, foot);
-        if (document.PageCount == 1)
-            return;
-        page.DrawString(
-            Shortened(frame.RunningHead, small, frame.BodyWidth),
+        Letters.Draw(
+            Shortened(frame.Foot, small, frame.BodyWidth - numberWidth - 12),
+            Face.Text,
             small,
             ink,
             PageFrame.Margin,
-            y + 9
+            foot
         );
+        Letters.Draw(number, Face.Text, small, ink, right - numberWidth, foot);
+        if (document.PageCount == 1)
+            return;
+        var head = Shortened(frame.RunningHead, small, frame.BodyWidth);
+        Letters.Draw(head, Face.Text, small, ink, PageFrame.Margin, y + 9);
         page.DrawLine(PdfInks.Stroke(PdfInks.Soft, 0.5), PageFrame.Margin, y + 13, right, y + 13);
         y += 22;
     }
 
-    private string Shortened(string text, XFont font, double room)
+    private string Shortened(string text, double size, double room)
     {
-        var whole = unprintable.Printable(text, Face.Text);
-        return page.MeasureString(whole, font).Width <= room ? whole : Cut(whole, font, room);
-    }
-
-    private string Cut(string text, XFont font, double room)
-    {
-        var length = text.Length;
-        while (length > 0 && page.MeasureString(text[..length] + "…", font).Width > room)
+        var whole = Letters.Prepared(text, Face.Text);
+        var length = whole.Length;
+        while (length > 0 && Letters.WidthOf(Cut(length), Face.Text, size) > room)
             length--;
-        return text[..length] + "…";
+        return Cut(length);
+
+        string Cut(int letters) => letters == whole.Length ? whole : whole[..letters] + "…";
     }
 
     private byte[] Saved()

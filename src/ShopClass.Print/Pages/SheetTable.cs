@@ -1,7 +1,5 @@
-using PdfSharp.Drawing;
 using PdfSharp.UniversalAccessibility;
-using ShopClass.Print.Pens;
-using ShopClass.Print.Type;
+using ShopClass.Print.Lettering;
 
 namespace ShopClass.Print.Pages;
 
@@ -16,13 +14,18 @@ internal sealed partial class Sheet
     {
         var shares = columns.Sum(c => c.Share);
         double[] widths = [.. columns.Select(c => Width * c.Share / shares)];
-        var head = Laid(new(columns.Select(c => c.Head).ToList()), widths, Face.Strong);
-        Keep(head.Height + rows.Take(1).Sum(r => Laid(r, widths, Face.Text).Height));
-        tags.As(PdfBlockLevelElementTag.Table, () => DrawTable(head, rows, widths));
+        Face[] faces = [.. columns.Select(c => c.IsStrong ? Face.Strong : Face.Text)];
+        var head = Laid(
+            new(columns.Select(c => c.Head).ToList()),
+            widths,
+            [.. columns.Select(_ => Face.Strong)]
+        );
+        Keep(head.Height + rows.Take(1).Sum(r => Laid(r, widths, faces).Height));
+        tags.As(PdfBlockLevelElementTag.Table, () => DrawTable(head, rows, widths, faces));
         y += 4;
     }
 
-    private void DrawTable(LaidRow head, IReadOnlyList<Row> rows, double[] widths)
+    private void DrawTable(LaidRow head, IReadOnlyList<Row> rows, double[] widths, Face[] faces)
     {
         tags.As(
             PdfBlockLevelElementTag.TableRow,
@@ -31,7 +34,7 @@ internal sealed partial class Sheet
         AfterRow(head, 1);
         foreach (var row in rows)
         {
-            var laid = Laid(row, widths, Face.Text);
+            var laid = Laid(row, widths, faces);
             var pageNow = document.PageCount;
             Keep(laid.Height);
             if (document.PageCount != pageNow)
@@ -51,15 +54,7 @@ internal sealed partial class Sheet
     private void AfterRow(LaidRow row, double weight)
     {
         y += row.Height;
-        tags.AsArtifact(() =>
-            page.DrawLine(
-                PdfInks.Stroke(PdfInks.Soft, weight),
-                PageFrame.Margin,
-                y,
-                PageFrame.Margin + Width,
-                y
-            )
-        );
+        tags.AsArtifact(() => DrawRule(weight));
     }
 
     private void DrawRow(LaidRow row, PdfBlockLevelElementTag? tag)
@@ -80,20 +75,20 @@ internal sealed partial class Sheet
         else
             DrawLines(
                 cell.Lines,
-                ShopFonts.At(cell.Face, TextSize),
+                cell.Face,
+                TextSize,
                 PageFrame.Margin + cell.X,
                 CellStep,
-                y + cell.Top,
-                TextSize
+                y + cell.Top + TextSize
             );
     }
 
-    private LaidRow Laid(Row row, double[] widths, Face face)
+    private LaidRow Laid(Row row, double[] widths, Face[] faces)
     {
         var cells = new List<LaidCell>();
         var x = 0.0;
         for (var i = 0; i < widths.Length; x += widths[i], i++)
-            cells.Add(CellOf(row.Cells[i], face, x, 2.5, widths[i] - CellGap));
+            cells.Add(CellOf(row.Cells[i], faces[i], x, 2.5, widths[i] - CellGap));
         var bottom = cells.Max(c => c.Bottom);
         var indent = widths.Length > 2 ? widths[0] + widths[1] : 0;
         foreach (var (text, below) in new[] { (row.Warning, Face.Strong), (row.Below, Face.Text) })
@@ -110,7 +105,7 @@ internal sealed partial class Sheet
     private LaidCell CellOf(string text, Face face, double x, double top, double width)
     {
         var isTickBox = text == Row.TickBox;
-        var lines = isTickBox ? [""] : Lines(text, face, ShopFonts.At(face, TextSize), width);
+        var lines = isTickBox ? [""] : Lines(text, face, TextSize, width);
         return new(lines, face, x, top, isTickBox);
     }
 

@@ -1,35 +1,32 @@
-using PdfSharp.Drawing;
 using PdfSharp.UniversalAccessibility;
 using ShopClass.Core.Drawings;
+using ShopClass.Print.Lettering;
 using ShopClass.Print.Pens;
-using ShopClass.Print.Type;
 
 namespace ShopClass.Print.Pages;
 
 /// <summary>Words on a sheet: title, headings, paragraphs, warnings and lists.</summary>
 internal sealed partial class Sheet
 {
-    private const double Leading = 1.28;
+    private const double Step = TextSize * 1.28;
 
-    /// <summary>The sheet's title, with what it is for set large to its right; then what could not be printed.</summary>
+    /// <summary>The sheet's title, with what it is for to its right; then what could not be printed.</summary>
     public void Title(string title, string whose)
     {
-        var (large, name) = (ShopFonts.At(Face.Heading, 21), ShopFonts.At(Face.Strong, 15));
         var half = Width / 2 - 8;
-        var (left, right) = (
-            Lines(title, Face.Heading, large, half),
-            Lines(whose, Face.Strong, name, half)
-        );
-        var height = Math.Max(left.Count * 24, right.Count * 24);
+        var left = Lines(title, Face.Heading, 21, half);
+        var right = Lines(whose, Face.Strong, 15, half);
         tags.As(
             PdfBlockLevelElementTag.Heading1,
-            () => DrawLines(left, large, PageFrame.Margin, 24, y, 20)
+            () => DrawLines(left, Face.Heading, 21, PageFrame.Margin, 24, y + 20)
         );
         tags.As(
             PdfBlockLevelElementTag.Paragraph,
-            () => DrawLines(right, name, PageFrame.Margin + Width / 2 + 8, 24, y, 20)
+            () => DrawLines(right, Face.Strong, 15, PageFrame.Margin, 24, y + 20, fromRight: true)
         );
-        y += height + 4;
+        y += Math.Max(left.Count, right.Count) * 24 + 5;
+        tags.AsArtifact(() => DrawRule(1.2));
+        y += 5;
         if (unprintable.Note is { } note)
             Warning(note);
     }
@@ -37,13 +34,12 @@ internal sealed partial class Sheet
     /// <summary>A heading; it stays with so much of what follows.</summary>
     public void Heading(string text, double keepWith = 60)
     {
-        var font = ShopFonts.At(Face.Strong, 12.5);
-        var lines = Lines(text, Face.Strong, font, Width);
+        var lines = Lines(text, Face.Strong, 12.5, Width);
         Keep(12 + lines.Count * 16 + keepWith);
         y += 12;
         tags.As(
             PdfBlockLevelElementTag.Heading2,
-            () => DrawLines(lines, font, PageFrame.Margin, 16, y, 12)
+            () => DrawLines(lines, Face.Strong, 12.5, PageFrame.Margin, 16, y + 12)
         );
         y += lines.Count * 16 + 3;
     }
@@ -55,9 +51,8 @@ internal sealed partial class Sheet
     /// <summary>A paragraph in a heavy frame.</summary>
     public void Warning(string text)
     {
-        var font = ShopFonts.At(Face.Strong, TextSize);
-        var lines = Lines(text, Face.Strong, font, Width - 16);
-        var height = lines.Count * TextSize * Leading + 9;
+        var lines = Lines(text, Face.Strong, TextSize, Width - 16);
+        var height = lines.Count * Step + 9;
         Keep(height + 4);
         tags.AsArtifact(() =>
             page.DrawRectangle(
@@ -70,7 +65,15 @@ internal sealed partial class Sheet
         );
         tags.As(
             PdfBlockLevelElementTag.Paragraph,
-            () => DrawLines(lines, font, PageFrame.Margin + 8, TextSize * Leading, y + 4, TextSize)
+            () =>
+                DrawLines(
+                    lines,
+                    Face.Strong,
+                    TextSize,
+                    PageFrame.Margin + 8,
+                    Step,
+                    y + 4 + TextSize
+                )
         );
         y += height + 6;
     }
@@ -91,27 +94,34 @@ internal sealed partial class Sheet
 
     private void Indented(string text, Face face, double indent, Action? mark)
     {
-        var font = ShopFonts.At(face, TextSize);
-        var step = TextSize * Leading;
-        var lines = Lines(text, face, font, Width - indent);
-        Keep(Math.Min(3, lines.Count) * step);
+        var lines = Lines(text, face, TextSize, Width - indent);
+        Keep(Math.Min(3, lines.Count) * Step);
         if (mark is not null)
             tags.AsArtifact(mark);
         while (lines.Count > 0)
         {
-            Keep(step);
-            var fit = Math.Clamp((int)((frame.BodyBottom - y) / step), 1, lines.Count);
+            Keep(Step);
+            var fit = Math.Clamp((int)((frame.BodyBottom - y) / Step), 1, lines.Count);
             var now = lines.GetRange(0, fit);
             tags.As(
                 PdfBlockLevelElementTag.Paragraph,
-                () => DrawLines(now, font, PageFrame.Margin + indent, step, y, TextSize)
+                () => DrawLines(now, face, TextSize, PageFrame.Margin + indent, Step, y + TextSize)
             );
-            y += fit * step;
+            y += fit * Step;
             lines = lines.GetRange(fit, lines.Count - fit);
         }
 
         y += 2.5;
     }
+
+    private void DrawRule(double weight) =>
+        page.DrawLine(
+            PdfInks.Stroke(PdfInks.Soft, weight),
+            PageFrame.Margin,
+            y,
+            PageFrame.Margin + Width,
+            y
+        );
 
     private void DrawDash() =>
         page.DrawLine(
@@ -125,29 +135,30 @@ internal sealed partial class Sheet
     private void DrawTickBox(double x, double top) =>
         page.DrawRectangle(PdfInks.Stroke(PdfInks.Black, 0.8), x, top + 1.2, 9, 9);
 
+    // Each line but the last ends in a space, so that words do not run together for a screen reader.
     private void DrawLines(
         List<string> lines,
-        XFont font,
+        Face face,
+        double size,
         double x,
         double step,
-        double top,
-        double firstBaseline
+        double baseline,
+        bool fromRight = false
     )
     {
+        var ink = PdfInks.WordsIn(Ink.Lettering);
         for (var i = 0; i < lines.Count; i++)
-            page.DrawString(
-                lines[i],
-                font,
-                PdfInks.WordsIn(Ink.Lettering),
-                x,
-                top + firstBaseline + i * step
-            );
+        {
+            var text = i == lines.Count - 1 ? lines[i] : lines[i] + " ";
+            var left = fromRight ? x + Width - Letters.WidthOf(lines[i], face, size) : x;
+            Letters.Draw(text, face, size, ink, left, baseline + i * step);
+        }
     }
 
-    private List<string> Lines(string text, Face face, XFont font, double width) =>
+    private List<string> Lines(string text, Face face, double size, double width) =>
         TextLines.Of(
-            unprintable.Printable(text, face),
+            Letters.Prepared(text, face),
             width,
-            part => page.MeasureString(part, font).Width
+            part => Letters.WidthOf(part, face, size)
         );
 }

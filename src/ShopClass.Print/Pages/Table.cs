@@ -3,7 +3,8 @@ namespace ShopClass.Print.Pages;
 /// <summary>A table's column.</summary>
 /// <param name="Head">Its head.</param>
 /// <param name="Share">Its share of the width.</param>
-internal sealed record Column(string Head, double Share);
+/// <param name="IsStrong">Whether its cells are set in heavier letters, to be found at a glance.</param>
+internal sealed record Column(string Head, double Share, bool IsStrong = false);
 
 /// <summary>A table's row.</summary>
 /// <param name="Cells">A cell for each column. <see cref="TickBox"/> draws a box to tick.</param>

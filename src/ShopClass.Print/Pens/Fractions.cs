@@ -15,6 +15,22 @@ public static partial class Fractions
     public static string Set(string text) =>
         OnARule().Replace(text, m => Whole(m.Value) ?? Built(m.Groups[1].Value, m.Groups[2].Value));
 
+    /// <summary>The text in parts: fractions on a rule, and what stands between them.</summary>
+    internal static IEnumerable<(string Text, bool IsFraction)> Split(string text)
+    {
+        var from = 0;
+        foreach (Match match in OnARule().Matches(text))
+        {
+            if (match.Index > from)
+                yield return (text[from..match.Index], false);
+            yield return (match.Value, true);
+            from = match.Index + match.Length;
+        }
+
+        if (from < text.Length)
+            yield return (text[from..], false);
+    }
+
     [GeneratedRegex(@"(?<![\d/])(\d{1,2})/(2|4|8|16|32|64)(?![\d/])")]
     private static partial Regex OnARule();
 

@@ -1,11 +1,11 @@
 using PdfSharp.Drawing;
 using ShopClass.Core.Drawings;
-using ShopClass.Print.Type;
+using ShopClass.Print.Lettering;
 
 namespace ShopClass.Print.Pens;
 
 /// <summary>Draws a drawing on a page.</summary>
-internal sealed class PdfPen(XGraphics page, Unprintable unprintable)
+internal sealed class PdfPen(XGraphics page, Setting setting)
 {
     /// <summary>Draws it with its top left corner at a point, one drawing point for one point of the page.</summary>
     public void Draw(Drawing drawing, double x, double y)
@@ -78,9 +78,8 @@ internal sealed class PdfPen(XGraphics page, Unprintable unprintable)
     private void DrawWords(Label label)
     {
         var face = label.Ink is Ink.Lettering or Ink.Accent ? Face.Strong : Face.Text;
-        var text = unprintable.Printable(label.Text, face);
-        var font = ShopFonts.At(face, label.Size);
-        var width = page.MeasureString(text, font).Width;
+        var text = setting.Prepared(label.Text, face);
+        var width = setting.WidthOf(text, face, label.Size);
         var left = label.Anchor switch
         {
             Anchor.Start => 0,
@@ -91,7 +90,7 @@ internal sealed class PdfPen(XGraphics page, Unprintable unprintable)
         page.TranslateTransform(label.X, label.Y);
         page.RotateTransform(label.Turn);
         // Capitals stand 0.66 of the size above the line; half of that puts their middle on the anchor.
-        page.DrawString(text, font, PdfInks.WordsIn(label.Ink), left, 0.33 * label.Size);
+        setting.Draw(text, face, label.Size, PdfInks.WordsIn(label.Ink), left, 0.33 * label.Size);
         page.Restore(state);
     }
 

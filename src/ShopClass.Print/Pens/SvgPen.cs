@@ -80,8 +80,20 @@ public static class SvgPen
                 ? ""
                 : $" transform=\"rotate({N(label.Turn)} {N(label.X)} {N(label.Y)})\"";
         return $"<text x=\"{N(label.X)}\" y=\"{N(baseline)}\" font-size=\"{N(label.Size)}\" "
-            + $"text-anchor=\"{anchor}\" class=\"{ClassOf(label.Ink)}\"{turn}>{Escaped(Fractions.Set(label.Text))}</text>";
+            + $"text-anchor=\"{anchor}\" class=\"{ClassOf(label.Ink)}\"{turn}>{WordsOf(label.Text)}</text>";
     }
+
+    // The face sets the figures of a fraction small when asked to; the text itself stays plain.
+    private static string WordsOf(string text) =>
+        string.Concat(
+            Fractions
+                .Split(text)
+                .Select(part =>
+                    part.IsFraction
+                        ? $"<tspan class=\"fraction\">{part.Text}</tspan>"
+                        : Escaped(part.Text)
+                )
+        );
 
     private static string PathOf(IReadOnlyList<Point> points)
     {

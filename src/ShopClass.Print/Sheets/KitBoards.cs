@@ -11,9 +11,12 @@ internal static class KitBoards
 {
     private static readonly Column[] TapeColumns =
     [
-        new("Tape at", 1),
+        new("Tape at", 1, IsStrong: true),
         new("", 0.35),
-        new("What the line is", 4),
+        new("What the line is", 2.4),
+        new("Tape at", 1, IsStrong: true),
+        new("", 0.35),
+        new("What the line is", 2.4),
     ];
 
     public static void Write(Sheet sheet, CheckedPlan plan)
@@ -23,7 +26,7 @@ internal static class KitBoards
         sheet.Paragraph(
             "On the drawing: heavy outline, a blank with width × length as sawn; dashed, the finished part; slanting "
                 + "hatch, waste; dotted, an offcut to keep; black line, the kerf. The tape lies along the near edge.",
-            Type.Face.Italic
+            Lettering.Face.Italic
         );
     }
 
@@ -38,15 +41,30 @@ internal static class KitBoards
         sheet.Paragraph(
             $"Running tape positions on {board.Name}: hook the tape on the start once and mark them all."
         );
-        sheet.Table(TapeColumns, [.. marks.Select(m => MarkRow(m, plan))]);
+        sheet.Table(TapeColumns, InTwoColumns(marks, plan));
     }
 
-    private static Row MarkRow(TapeMark mark, CheckedPlan plan) =>
-        new([
-            LengthWriter.WriteWithUnit(mark.At, plan.Request.Rules.Precision),
-            Row.TickBox,
-            mark.Meaning,
-        ]);
+    // Read down the left half, then down the right.
+    private static Row[] InTwoColumns(IReadOnlyList<TapeMark> marks, CheckedPlan plan)
+    {
+        var half = (marks.Count + 1) / 2;
+        return
+        [
+            .. Enumerable
+                .Range(0, half)
+                .Select(i => new Row([.. Cells(marks, i, plan), .. Cells(marks, i + half, plan)])),
+        ];
+    }
+
+    private static string[] Cells(IReadOnlyList<TapeMark> marks, int index, CheckedPlan plan) =>
+        index < marks.Count
+            ?
+            [
+                LengthWriter.WriteWithUnit(marks[index].At, plan.Request.Rules.Precision),
+                Row.TickBox,
+                marks[index].Meaning,
+            ]
+            : ["", "", ""];
 
     private static string Words(Board board, CheckedPlan plan)
     {

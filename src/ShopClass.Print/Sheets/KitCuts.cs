@@ -10,10 +10,10 @@ internal static class KitCuts
 {
     private static readonly Column[] Columns =
     [
-        new("No.", 0.5),
+        new("No.", 0.5, IsStrong: true),
         new("", 0.35),
-        new("Cut", 1.7),
-        new("Line at", 2),
+        new("Cut", 1.3, IsStrong: true),
+        new("Line at", 2.4, IsStrong: true),
         new("Class", 0.9),
         new("Saw", 1.6),
         new("Held", 1.25),

@@ -10,7 +10,7 @@ internal static class KitParts
 {
     private static readonly Column[] Columns =
     [
-        new("Part", 0.55),
+        new("Part", 0.55, IsStrong: true),
         new("Name", 1.2),
         new("Qty", 0.5),
         new("Finished size", 1.9),

@@ -2,7 +2,7 @@ using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 using PdfSharp.Pdf;
 
-namespace ShopClass.Print.Type;
+namespace ShopClass.Print.Lettering;
 
 /// <summary>The app's own fonts; no font of the machine is ever used.</summary>
 internal sealed class ShopFonts : IFontResolver

@@ -1,4 +1,4 @@
-namespace ShopClass.Print.Type;
+namespace ShopClass.Print.Lettering;
 
 /// <summary>The faces sheets are set in.</summary>
 public enum Face

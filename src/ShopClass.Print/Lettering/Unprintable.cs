@@ -1,7 +1,7 @@
 using System.Text;
 using PdfSharp.Pdf;
 
-namespace ShopClass.Print.Type;
+namespace ShopClass.Print.Lettering;
 
 /// <summary>Characters that a face has no letter for. They are printed as a question mark, and the sheet says so.</summary>
 internal sealed class Unprintable
