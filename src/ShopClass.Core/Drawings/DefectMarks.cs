@@ -18,8 +18,7 @@ internal static class DefectMarks
         switch (defect.Kind)
         {
             case DefectKind.Knot:
-                foreach (var share in (double[])[0.92, 0.6, 0.28])
-                    spot.Ring(share);
+                spot.Rings();
                 break;
             case DefectKind.Hole:
                 spot.Ring(0.7);
@@ -104,6 +103,14 @@ internal static class DefectMarks
     private sealed class Spot(Sketch sketch, BoardRect place)
     {
         private readonly double s = sketch.Scale.PointsPerTick;
+
+        // Small knots get no rings: on paper they would run together.
+        public void Rings()
+        {
+            var radius = Math.Min(place.Along.Ticks, place.Across.Ticks) / 2.0 * s;
+            foreach (var share in radius < 5 ? [0.92] : (double[])[0.92, 0.6, 0.28])
+                Ring(share);
+        }
 
         public void Ring(double share) =>
             sketch.Ring(

@@ -15,12 +15,31 @@ public static class LetterWidths
         564, 564, 373, 431, 361, 556, 495, 748, 481, 495, 443, 324, 255, 324, 513,
     ];
 
-    /// <summary>The width of this text set at this size, in the unit of the size. Fractions are counted as full figures.</summary>
+    // What a figure and a slash are narrower by in a fraction: set small, they take about 380 and 100 thousandths.
+    private const int FigureSaves = 133;
+    private const int SlashSaves = 244;
+
+    /// <summary>The width of this text set at this size, in the unit of the size; fractions are set small.</summary>
     public static double Of(string text, double size)
     {
         var thousandths = 0;
-        foreach (var letter in text)
-            thousandths += letter is >= ' ' and <= '~' ? Widths[letter - ' '] : 560;
+        for (var i = 0; i < text.Length; i++)
+        {
+            thousandths += text[i] is >= ' ' and <= '~' ? Widths[text[i] - ' '] : 560;
+            if (text[i] == '/')
+                thousandths -= SavedAbout(text, i);
+        }
+
         return thousandths * size / 1000;
+    }
+
+    private static int SavedAbout(string text, int slash)
+    {
+        var (above, below) = (0, 0);
+        while (slash - above > 0 && char.IsAsciiDigit(text[slash - above - 1]))
+            above++;
+        while (slash + below + 1 < text.Length && char.IsAsciiDigit(text[slash + below + 1]))
+            below++;
+        return above > 0 && below > 0 ? (above + below) * FigureSaves + SlashSaves : 0;
     }
 }

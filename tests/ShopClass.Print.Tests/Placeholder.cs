@@ -1,7 +1,0 @@
-namespace ShopClass.Print.Tests;
-
-public class Placeholder
-{
-    [Xunit.Fact]
-    public void Runs() => Xunit.Assert.True(true);
-}
