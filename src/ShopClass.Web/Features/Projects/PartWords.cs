@@ -14,16 +14,15 @@ public static class PartWords
             precision
         );
 
-    public static string Grain(GrainDirection grain) =>
-        grain is GrainDirection.Any ? "any way" : "along its length";
-
     // An extra is often smaller than the finest mark of the course, so it is written as it is stored.
     public static string Open(OpenDimension open, UnitSystem unit) =>
         $"{open.Dimension} {Exactly(open.Extra, unit)} over until {open.Until}";
 
     /// <summary>What is told in a few words beside the sizes.</summary>
-    public static IEnumerable<string> Marks(Part part, UnitSystem unit)
+    public static IEnumerable<string> Notes(Part part, UnitSystem unit)
     {
+        if (part.Grain is GrainDirection.Any)
+            yield return "grain any way";
         foreach (var open in part.Open)
             yield return Open(open, unit);
         if (part.ShowFace)
@@ -57,9 +56,8 @@ public static class PartWords
     {
         string[] more =
         [
-            .. When(part.Grain is GrainDirection.Any, "grain any way"),
             .. When(part.JointNotes.Length > 0, part.JointNotes),
-            .. Marks(part, unit),
+            .. Notes(part, unit),
         ];
         var pieces = part.Quantity == 1 ? "1 piece" : $"{part.Quantity} pieces";
         return string.Join(
