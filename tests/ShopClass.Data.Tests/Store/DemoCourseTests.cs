@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using ShopClass.Core.Lumber;
 using ShopClass.Core.Planning;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
@@ -23,6 +24,29 @@ public class DemoCourseTests
 
         Assert.All(plans, p => Assert.True(p.Plan.Rehearsal.Passed, p.Student));
         Assert.Equal(TooSmall, plans.Where(p => !p.Plan.Plan.IsComplete).Select(p => p.Student));
+    }
+
+    [Fact]
+    public async Task The_boards_show_every_verdict_the_nominal_question_and_the_warning_about_hard_wood()
+    {
+        await using var store = await ThrowAwayStore.MakeAsync(demo: true);
+        var plans = await PlansAsync(store);
+        var boards = plans.SelectMany(p => p.Plan.Request.Boards.Select(b => (Board: b, p.Plan)));
+
+        Assert.Equal(
+            [VerdictKind.Fits, VerdictKind.FitsByRoute, VerdictKind.TooSmall],
+            plans.Select(p => p.Plan.Verdict.Kind).Distinct().Order()
+        );
+        Assert.Contains(plans, p => p.Plan.Plan.GlueUps.Count > 0);
+        Assert.Contains(
+            plans,
+            p =>
+                p.Plan.Verdict.Cautions.Any(c => c.Contains("hard going", StringComparison.Ordinal))
+        );
+        var asked = boards.Where(b =>
+            BoardChecks.NominalQuestion(b.Board, b.Plan.Request.Rules) is not null
+        );
+        Assert.Equal("Written down as 1 x 10", Assert.Single(asked).Board.Name);
     }
 
     [Fact]
