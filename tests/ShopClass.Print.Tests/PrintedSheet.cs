@@ -24,7 +24,10 @@ internal sealed class PrintedSheet
     /// <summary>All words in reading order, fractions as plain figures.</summary>
     public string Text => string.Join(' ', Enumerable.Range(0, Pages.Count).Select(TextOf));
 
-    public string TextOf(int page) => Plain(string.Join(' ', Words[page].Select(w => w.Text)));
+    // The library that reads starts a new word where letters change size, as they do below a fraction slash.
+    public string TextOf(int page) =>
+        Plain(string.Join(' ', Words[page].Select(w => w.Text)))
+            .Replace("/ ", "/", StringComparison.Ordinal);
 
     /// <summary>
     /// Fractions back to plain figures: <c>14 ⅜</c> becomes <c>14 3/8</c>. These are Unicode's compatibility

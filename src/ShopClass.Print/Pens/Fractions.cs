@@ -4,7 +4,7 @@ namespace ShopClass.Print.Pens;
 
 /// <summary>
 /// Sets fractions as fractions: <c>3/8</c> becomes one letter where Unicode has it, else small figures about a fraction
-/// slash. Text taken from the sheet stays readable, and Unicode's compatibility form (NFKC) gives plain figures back.
+/// slash. Text taken from the sheet stays readable: Unicode's compatibility form (NFKC) of it is plain figures.
 /// </summary>
 public static partial class Fractions
 {
