@@ -1,0 +1,286 @@
+using ShopClass.Core.Courses;
+using ShopClass.Core.Measure;
+
+namespace ShopClass.Data.Tests.Access;
+
+// What is asked, by whom.
+public partial class WhoMayTests
+{
+    // What is asked; who gets it; and what it is. Whoever is not named must be told that it is not there.
+    private static readonly (string What, string[] Who, Func<Asking, Task<bool>> Ask)[] Table =
+    [
+        (
+            "list courses",
+            ["owner", "self", "classmate"],
+            async a => (await a.Store.Courses.ListAsync(a.By)).Any(c => c.Id == a.Shop.Course.Id)
+        ),
+        (
+            "see the course",
+            ["owner", "self", "classmate"],
+            async a => await a.Store.Courses.FindAsync(a.By, a.Shop.Course.Id) is not null
+        ),
+        (
+            "rename the course",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Courses.RenameAsync(
+                        a.By,
+                        a.Shop.Course.Id,
+                        "New",
+                        a.Shop.Course.Version
+                    )
+                )
+        ),
+        (
+            "archive the course",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Courses.ArchiveAsync(
+                        a.By,
+                        a.Shop.Course.Id,
+                        true,
+                        a.Shop.Course.Version
+                    )
+                )
+        ),
+        (
+            "change the settings",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Courses.SaveRulesAsync(
+                        a.By,
+                        a.Shop.Course.Id,
+                        CourseRules.DefaultsFor(UnitSystem.Metric),
+                        a.Shop.Course.Version
+                    )
+                )
+        ),
+        (
+            "list projects",
+            ["owner", "self", "classmate"],
+            async a => (await a.Store.Projects.ListAsync(a.By, a.Shop.Course.Id)).Count > 0
+        ),
+        (
+            "see the project",
+            ["owner", "self", "classmate"],
+            async a => await a.Store.Projects.FindAsync(a.By, a.Shop.Project.Id) is not null
+        ),
+        (
+            "add a project",
+            ["owner"],
+            async a => Done(await a.Store.Projects.CreateAsync(a.By, a.Shop.Course.Id, "Box"))
+        ),
+        (
+            "change the project",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Projects.SaveAsync(
+                        a.By,
+                        a.Shop.Project.Id,
+                        "Box",
+                        "",
+                        a.Shop.Project.Version
+                    )
+                )
+        ),
+        (
+            "remove the project",
+            ["owner"],
+            async a => Done(await a.Store.Projects.RemoveAsync(a.By, a.Shop.Project.Id))
+        ),
+        (
+            "add parts",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Projects.AddPartsAsync(a.By, a.Shop.Project.Id, [Wood.Side("C")])
+                )
+        ),
+        (
+            "change a part",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Projects.SavePartAsync(
+                        a.By,
+                        a.Shop.Project.Id,
+                        a.Shop.Project.Parts[0].Id,
+                        Wood.Side("D"),
+                        a.Shop.Project.Parts[0].Version
+                    )
+                )
+        ),
+        (
+            "remove a part",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Projects.RemovePartAsync(
+                        a.By,
+                        a.Shop.Project.Id,
+                        a.Shop.Project.Parts[0].Id
+                    )
+                )
+        ),
+        (
+            "move a part",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Projects.MovePartAsync(
+                        a.By,
+                        a.Shop.Project.Id,
+                        a.Shop.Project.Parts[0].Id,
+                        1
+                    )
+                )
+        ),
+        (
+            "see Ada in a list",
+            ["owner", "self"],
+            async a =>
+                (await a.Store.Students.ListAsync(a.By, a.Shop.Course.Id)).Any(s =>
+                    s.Id == a.Shop.Student.Id
+                )
+        ),
+        (
+            "see Ada",
+            ["owner", "self"],
+            async a => await a.Store.Students.FindAsync(a.By, a.Shop.Student.Id) is not null
+        ),
+        (
+            "add a student",
+            ["owner"],
+            async a =>
+                Done(await a.Store.Students.AddAsync(a.By, a.Shop.Course.Id, new("Dov", "", false)))
+        ),
+        (
+            "change Ada",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Students.SaveAsync(
+                        a.By,
+                        a.Shop.Student.Id,
+                        new("Eve", "", true),
+                        a.Shop.Student.Version
+                    )
+                )
+        ),
+        (
+            "remove Ada",
+            ["owner"],
+            async a => Done(await a.Store.Students.RemoveAsync(a.By, a.Shop.Student.Id))
+        ),
+        (
+            "list Ada's boards",
+            ["owner", "self"],
+            async a =>
+                (await a.Store.Boards.ListAsync(a.By, a.Shop.Student.Id, a.Shop.Project.Id)).Count
+                > 0
+        ),
+        (
+            "see Ada's board",
+            ["owner", "self"],
+            async a => await a.Store.Boards.FindAsync(a.By, a.Shop.Board.Id) is not null
+        ),
+        (
+            "log a board for Ada",
+            ["owner", "self"],
+            async a =>
+                Done(
+                    await a.Store.Boards.AddAsync(
+                        a.By,
+                        a.Shop.Student.Id,
+                        a.Shop.Project.Id,
+                        Wood.Pine()
+                    )
+                )
+        ),
+        (
+            "change Ada's board",
+            ["owner", "self"],
+            async a =>
+                Done(
+                    await a.Store.Boards.SaveAsync(
+                        a.By,
+                        a.Shop.Board.Id,
+                        Wood.Pine("Fir"),
+                        a.Shop.Board.Version
+                    )
+                )
+        ),
+        (
+            "remove Ada's board",
+            ["owner", "self"],
+            async a => Done(await a.Store.Boards.RemoveAsync(a.By, a.Shop.Board.Id))
+        ),
+        (
+            "ask for Ada's plan",
+            ["owner", "self"],
+            async a =>
+                await a.Store.Plans.RequestAsync(a.By, a.Shop.Student.Id, a.Shop.Project.Id)
+                    is not null
+        ),
+        (
+            "see Ada's newest plan",
+            ["owner", "self"],
+            async a =>
+                await a.Store.Plans.NewestAsync(a.By, a.Shop.Student.Id, a.Shop.Project.Id)
+                    is not null
+        ),
+        (
+            "see one of Ada's plans",
+            ["owner", "self"],
+            async a => await a.Store.Plans.FindAsync(a.By, a.Shop.PlanId) is not null
+        ),
+        (
+            "store a plan for Ada",
+            ["owner", "self"],
+            async a =>
+                Done(
+                    await a.Store.Plans.SaveAsync(
+                        a.By,
+                        a.Shop.Student.Id,
+                        a.Shop.Project.Id,
+                        a.Shop.Plan
+                    )
+                )
+        ),
+        (
+            "see where Ada stands",
+            ["owner", "self"],
+            async a =>
+                (await a.Store.Plans.StatesAsync(a.By, a.Shop.Course.Id)).Any(s =>
+                    s.StudentId == a.Shop.Student.Id
+                )
+        ),
+        (
+            "export the course",
+            ["owner"],
+            async a => await a.Store.Files.ExportCourseAsync(a.By, a.Shop.Course.Id) is not null
+        ),
+        (
+            "export the project",
+            ["owner"],
+            async a => await a.Store.Files.ExportProjectAsync(a.By, a.Shop.Project.Id) is not null
+        ),
+        (
+            "import a project",
+            ["owner"],
+            async a =>
+                (
+                    await a.Store.Files.ImportAsync(a.By, a.ProjectFile(), a.Shop.Course.Id)
+                ).IsImported
+        ),
+        (
+            "make a course of their own",
+            ["owner", "other instructor"],
+            async a => Done(await a.Store.Courses.CreateAsync(a.By, "Mine", UnitSystem.Inch))
+        ),
+    ];
+}
