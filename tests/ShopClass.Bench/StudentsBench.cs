@@ -2,6 +2,7 @@ using System.Diagnostics;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Sawing;
 
 namespace ShopClass.Bench;
 
@@ -20,7 +21,8 @@ internal static class StudentsBench
         var rules = CourseRules.DefaultsFor(UnitSystem.Inch);
         var times = new List<double>();
         int complete = 0,
-            proven = 0;
+            proven = 0,
+            refused = 0;
         var byGoal = PlanGoals.Usual.ToDictionary(g => g, _ => 0);
         _ = Planner.Plan(new StudentCases(0, 5, 5, 1, 1).Next(rules));
         for (var i = 0; i < count; i++)
@@ -29,6 +31,11 @@ internal static class StudentsBench
             var watch = Stopwatch.StartNew();
             var plan = Planner.Plan(request);
             times.Add(watch.Elapsed.TotalMilliseconds);
+            if (
+                !Rehearsal.Replay(request, plan, Sequencer.Order(request, plan)).Passed
+                && plan.IsComplete
+            )
+                refused++;
             complete += plan.IsComplete ? 1 : 0;
             proven += plan.IsBestPossible ? 1 : 0;
             foreach (var goal in plan.Goals.TakeWhile(g => plan.IsComplete && g.IsProven))
@@ -53,7 +60,8 @@ internal static class StudentsBench
         Console.WriteLine(
             $"ms: median {times[count / 2]:0.0}, p95 {times[count * 95 / 100]:0.0}, max {times[^1]:0.0}"
         );
-        return 0;
+        Console.WriteLine($"refused by the rehearsal: {refused}");
+        return refused == 0 ? 0 : 2;
     }
 
     private static string Share(int part, int whole) =>

@@ -72,6 +72,10 @@ internal static class Wood
             Quantity = quantity,
         };
 
+    /// <summary>The plan for a request; stops when the test run is stopped.</summary>
+    public static CutPlan Plan(PlanningRequest request) =>
+        Planner.Plan(request, cancel: TestContext.Current.CancellationToken);
+
     public static PlanningRequest Ask(
         CourseRules rules,
         IReadOnlyList<Board> boards,

@@ -29,7 +29,8 @@ internal static class ClearDraft
             .ThenByDescending(s => s.Length)
             .ThenByDescending(s => s.Code);
 
-    private static DraftSection Place(SectionOption option, Stock stock, long from, long leeway)
+    /// <summary>One section in its place, its crosscut lines falling together where they can.</summary>
+    public static DraftSection Place(SectionOption option, Stock stock, long from, long leeway)
     {
         var near = 0L;
         var strips = new List<DraftStrip>();

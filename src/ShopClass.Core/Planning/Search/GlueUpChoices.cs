@@ -1,20 +1,24 @@
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
 using ShopClass.Core.Projects;
 
 namespace ShopClass.Core.Planning.Search;
 
 /// <summary>Which parts may be glued up from how many strips.</summary>
+/// <remarks>
+/// Parts are glued up only where the part allows it and the course teaches it. A part is tried in the fewest strips that
+/// the widest board can yield, which is one piece where that goes, and in one strip more: narrower strips may fit where
+/// wider ones do not. More joints than that are no plan for a class.
+/// </remarks>
 internal static class GlueUpChoices
 {
-    /// <summary>The most strips tried for one part.</summary>
-    public const int MostStrips = 4;
+    /// <summary>The most strips one part is glued up from.</summary>
+    public const int MostStrips = 6;
 
     /// <summary>The most choices tried for one request.</summary>
     public const int MostChoices = 64;
 
-    /// <summary>
-    /// Choices by number of joints, fewest first; letters with one strip are not listed. Parts are glued up only where
-    /// the part allows it and the course teaches it.
-    /// </summary>
+    /// <summary>Choices by number of joints, fewest first; letters with one strip are not listed.</summary>
     public static IReadOnlyList<IReadOnlyDictionary<string, int>> For(PlanningRequest request)
     {
         Part[] open = request.Rules.EdgeGluingTaught
@@ -23,10 +27,11 @@ internal static class GlueUpChoices
         List<SortedDictionary<string, int>> choices = [new(StringComparer.Ordinal)];
         foreach (var part in open)
         {
+            var fewest = FewestStrips(part, request);
             choices =
             [
                 .. choices
-                    .SelectMany(c => Enumerable.Range(1, MostStrips).Select(n => With(c, part, n)))
+                    .SelectMany(c => new[] { With(c, part, fewest), With(c, part, fewest + 1) })
                     .OrderBy(c => Joints(c, open))
                     .Take(MostChoices),
             ];
@@ -34,6 +39,33 @@ internal static class GlueUpChoices
 
         return choices;
     }
+
+    private static int FewestStrips(Part part, PlanningRequest request)
+    {
+        var suitable = request
+            .Boards.Where(b => BlankNeeds.ThicknessProblem(part, request.Rules, b) is null)
+            .ToList();
+        if (suitable.Count == 0)
+            return 1;
+        if (suitable.Any(b => YieldsWhole(part, request, b)))
+            return 1;
+        var widest = suitable.Max(b => b.SmallestWidth);
+        var strips = 2;
+        while (strips < MostStrips && StripWidth(part, request, strips) > widest)
+            strips++;
+        return strips;
+    }
+
+    private static bool YieldsWhole(Part part, PlanningRequest request, Board board) =>
+        board.SmallestWidth
+        >= (
+            board.HasStraightEdges
+                ? BlankNeeds.WidthBetweenStraightEdges(part)
+                : BlankNeeds.OnePiece(part, request.Rules, board.Surfacing).Width
+        );
+
+    private static Length StripWidth(Part part, PlanningRequest request, int strips) =>
+        BlankNeeds.GlueUpStrip(part, request.Rules, Surfacing.S4S, strips).Width;
 
     private static SortedDictionary<string, int> With(
         SortedDictionary<string, int> choice,

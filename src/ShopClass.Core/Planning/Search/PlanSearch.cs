@@ -77,7 +77,7 @@ internal sealed class PlanSearch(
             TryExact(bench);
         }
 
-        return Write(best!, benches[0]);
+        return Write(best!, all[0]);
     }
 
     private void TryGreedy(Bench bench)

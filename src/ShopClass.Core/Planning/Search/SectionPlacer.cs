@@ -7,6 +7,7 @@ namespace ShopClass.Core.Planning.Search;
 internal sealed class SectionPlacer(Bench bench, Stock stock, Steps steps)
 {
     private const int MostPermuted = 4;
+    private readonly long leeway = bench.Request.Rules.LengthAllowance.Ticks;
 
     /// <summary>The section placed at or after a point along the board so that it ends soonest; null when it has no place.</summary>
     public DraftSection? Place(SectionOption option, long from)
@@ -14,7 +15,7 @@ internal sealed class SectionPlacer(Bench bench, Stock stock, Steps steps)
         if (from + option.Length > stock.End)
             return null;
         if (IsClear(from, from + option.Length))
-            return Arrange(option.Strips, from);
+            return ClearDraft.Place(option, stock, from, leeway);
         DraftSection? best = null;
         var starts = stock
             .Bad.Select(b => b.To)
