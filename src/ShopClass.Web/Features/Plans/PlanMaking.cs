@@ -35,8 +35,15 @@ public sealed class PlanMaking(PlanningRequest request, Func<Task> onSlow) : IDi
             IsSlow = true;
             await onSlow();
         }
-        var plan = await making;
-        return token.IsCancellationRequested ? null : plan;
+        try
+        {
+            var plan = await making;
+            return token.IsCancellationRequested ? null : plan;
+        }
+        catch (OperationCanceledException) when (token.IsCancellationRequested)
+        {
+            return null;
+        }
     }
 
     public void Dispose()

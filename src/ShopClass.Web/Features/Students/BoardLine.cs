@@ -18,7 +18,7 @@ public static class BoardLine
         var tapers =
             board.WidthAtStart == board.WidthAtMiddle && board.WidthAtStart == board.WidthAtEnd
                 ? ""
-                : " at its narrowest";
+                : " at the narrowest";
         var wood = SpeciesTable.Find(board.SpeciesId)?.CommonName ?? board.SpeciesId;
         return $"{size}{tapers} · {wood} · {LumberWords.Of(board.Surfacing)} · {BadPlaces(board.Defects.Count)}";
     }

@@ -1,0 +1,137 @@
+using Bunit;
+using Microsoft.AspNetCore.Components.Web;
+using ShopClass.Data.Access;
+using ShopClass.Web.Features.Plans;
+
+namespace ShopClass.Web.Tests.Plans;
+
+public sealed class PlanPageTests : IAsyncLifetime
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    private Classroom _room = default!;
+
+    public async ValueTask InitializeAsync() =>
+        _room = await Classroom.OpenAsync(isLeftHanded: true);
+
+    public ValueTask DisposeAsync() => _room.DisposeAsync();
+
+    [Fact]
+    public async Task A_first_visit_makes_stores_and_shows_a_rehearsed_plan()
+    {
+        await _room.LogAsync(Classroom.Pine);
+
+        var page = Open();
+        page.WaitForElement(".stepper", Patience);
+
+        var stored = await NewestAsync();
+        Assert.Equal(1, stored!.Number);
+        Assert.True(stored.Checked.Rehearsal.Passed);
+        Assert.Contains("Rehearsed", page.Markup, StringComparison.Ordinal);
+        Assert.Equal(
+            [$"/sheets/kit/{stored.Id}?paper=a4", $"/sheets/kit/{stored.Id}?paper=letter"],
+            page.FindAll("a[href^='/sheets/']").Select(a => a.GetAttribute("href"))
+        );
+        var blanks = page.FindAll("th[scope=row]")
+            .Select(th => th.TextContent)
+            .Where(t => t.Length == 2);
+        Assert.Equal(["A1", "A2", "B1"], blanks);
+    }
+
+    [Fact]
+    public async Task A_plan_from_before_a_change_says_so_and_a_new_one_is_the_next_version()
+    {
+        var board = await _room.LogAsync(Classroom.Pine);
+        Open().WaitForElement(".stepper", Patience);
+        await _room.Store.Boards.SaveAsync(
+            _room.Instructor,
+            board.Id,
+            board.Board with
+            {
+                Name = "The pine",
+            },
+            board.Version,
+            Xunit.TestContext.Current.CancellationToken
+        );
+
+        var page = Open();
+        Assert.Contains("Out of date", page.Markup, StringComparison.Ordinal);
+        Assert.Equal(1, (await NewestAsync())!.Number);
+
+        await page.FindAll("button")
+            .First(b => b.TextContent.Trim() == "Make a new plan")
+            .ClickAsync(new());
+        page.WaitForState(
+            () => !page.Markup.Contains("Out of date", StringComparison.Ordinal),
+            Patience
+        );
+        Assert.Equal(2, (await NewestAsync())!.Number);
+    }
+
+    [Fact]
+    public void Without_a_board_it_asks_for_one() =>
+        Assert.Contains("There is no board yet.", Open().Markup, StringComparison.Ordinal);
+
+    [Fact]
+    public async Task The_cuts_are_stepped_through_by_button_key_and_slider()
+    {
+        await _room.LogAsync(Classroom.Pine);
+        var page = Open();
+        page.WaitForElement(".stepper", Patience);
+        var cuts = (await NewestAsync())!.Checked.Sequence.Cuts.Count;
+        Assert.Equal($"Cut 1 of {cuts}", Where(page));
+
+        await page.FindAll(".stepper-bar .button")[1].ClickAsync(new());
+        Assert.Equal($"Cut 2 of {cuts}", Where(page));
+
+        await page.Find(".stepper").KeyDownAsync(new KeyboardEventArgs { Key = "ArrowLeft" });
+        Assert.Equal($"Cut 1 of {cuts}", Where(page));
+
+        await page.Find(".stepper input[type=range]").InputAsync($"{cuts + 1}");
+        Assert.Equal($"All {cuts} cuts made", Where(page));
+        Assert.Contains(
+            "All cuts made",
+            page.Find(".cut-card").TextContent,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public async Task A_left_handed_student_is_told_how_to_mirror_the_hold()
+    {
+        await _room.LogAsync(Classroom.Pine);
+        var page = Open();
+        page.WaitForElement(".stepper", Patience);
+
+        Assert.Contains(
+            "Mirror the hold",
+            page.Find(".cut-card").TextContent,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public async Task Another_student_finds_no_plan_here()
+    {
+        await _room.LogAsync(Classroom.Pine);
+
+        var page = Open(new StudentViewer(Guid.NewGuid(), _room.Course.Id));
+
+        Assert.DoesNotContain("Small shelf", page.Markup, StringComparison.Ordinal);
+    }
+
+    private static string Where(IRenderedComponent<PlanPage> page) =>
+        page.Find(".stepper-where").TextContent;
+
+    private Task<Data.Plans.StoredPlan?> NewestAsync() =>
+        _room.Store.Plans.NewestAsync(_room.Instructor, _room.Student.Id, _room.Project.Id);
+
+    private IRenderedComponent<PlanPage> Open(Viewer? viewer = null) =>
+        _room.Open<PlanPage>(
+            p =>
+                p.Add(x => x.CourseId, _room.Course.Id)
+                    .Add(x => x.StudentId, _room.Student.Id)
+                    .Add(x => x.ProjectId, _room.Project.Id),
+            viewer
+        );
+}
