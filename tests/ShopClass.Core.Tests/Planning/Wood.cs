@@ -7,7 +7,7 @@ using ShopClass.Core.Projects;
 namespace ShopClass.Core.Tests.Planning;
 
 /// <summary>Short ways to say boards, parts and requests in tests.</summary>
-internal static class Wood
+internal static partial class Wood
 {
     public static Length In(long whole, long numerator = 0, long denominator = 1) =>
         Length.FromInches(whole, numerator, denominator);
@@ -71,10 +71,6 @@ internal static class Wood
             Finished = new(thickness, width, length),
             Quantity = quantity,
         };
-
-    /// <summary>The plan for a request; stops when the test run is stopped.</summary>
-    public static CutPlan Plan(PlanningRequest request) =>
-        Planner.Plan(request, cancel: TestContext.Current.CancellationToken);
 
     public static PlanningRequest Ask(
         CourseRules rules,

@@ -1,0 +1,113 @@
+using System.Diagnostics;
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning;
+using ShopClass.Core.Tests.Planning;
+
+namespace ShopClass.Bench;
+
+/// <summary>
+/// Planning time of the demo projects as a ratio to sorting a fixed list of 100,000 numbers on the same machine in the same
+/// run, so that figures from different machines and busy hours can be compared. The quickest of several rounds counts.
+/// </summary>
+internal static class RatioBench
+{
+    private static readonly string[] Projects =
+    [
+        "bench hook",
+        "tool tote",
+        "wall shelf",
+        "planter",
+        "peg rail",
+    ];
+
+    public static int Run(Arguments arguments)
+    {
+        var rounds = arguments.Number("rounds", 20);
+        var list = FixedList();
+        var sort = Quickest(rounds, () => Array.Sort((long[])list.Clone()));
+        Console.WriteLine($"sorting 100,000 numbers: {sort:0.00} ms");
+        Console.WriteLine(
+            "project, unit, clear ms, ratio, with a knot ms, ratio, ten inches short ms, ratio"
+        );
+        foreach (var name in Projects)
+        {
+            foreach (var unit in new[] { UnitSystem.Inch, UnitSystem.Metric })
+                Print(name, unit, rounds, sort);
+        }
+
+        return 0;
+    }
+
+    private static void Print(string name, UnitSystem unit, int rounds, double sort)
+    {
+        var request = DemoProjects.Find(name, unit);
+        double[] times =
+        [
+            Quickest(rounds, () => Judge(request)),
+            Quickest(rounds, () => Judge(WithKnot(request))),
+            Quickest(rounds, () => Judge(Shorter(request))),
+        ];
+        Console.WriteLine(
+            $"{name}, {unit}, " + string.Join(", ", times.Select(t => $"{t:0.00}, {t / sort:0.00}"))
+        );
+    }
+
+    private static void Judge(PlanningRequest request) =>
+        Verdicts.Judge(request, Planner.Plan(request));
+
+    private static PlanningRequest WithKnot(PlanningRequest request)
+    {
+        var first = request.Boards[0];
+        var third = Length.FromTicks(first.Length.Ticks / 3);
+        var knot = new Defect(
+            DefectKind.Knot,
+            new(third, third + Wood.Mm(20), Length.Zero, Wood.Mm(20))
+        );
+        var longer = first.Length + Length.FromTicks(first.Length.Ticks / 2);
+        return request with
+        {
+            Boards = [first with { Length = longer, Defects = [knot] }, .. request.Boards.Skip(1)],
+        };
+    }
+
+    private static PlanningRequest Shorter(PlanningRequest request) =>
+        request with
+        {
+            Boards =
+            [
+                request.Boards[0] with
+                {
+                    Length = request.Boards[0].Length - Length.FromInches(10),
+                },
+                .. request.Boards.Skip(1),
+            ],
+        };
+
+    private static double Quickest(int rounds, Action work)
+    {
+        var best = double.MaxValue;
+        for (var i = 0; i < rounds; i++)
+        {
+            var watch = Stopwatch.StartNew();
+            work();
+            best = Math.Min(best, watch.Elapsed.TotalMilliseconds);
+        }
+
+        return best;
+    }
+
+    private static long[] FixedList()
+    {
+        var list = new long[100_000];
+        var value = 1L;
+        for (var i = 0; i < list.Length; i++)
+        {
+            // Lehmer's generator with the constants of Park and Miller (1988).
+            value = value * 48_271 % 2_147_483_647;
+            list[i] = value;
+        }
+
+        return list;
+    }
+}
