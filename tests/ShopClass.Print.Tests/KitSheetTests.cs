@@ -95,7 +95,7 @@ public class KitSheetTests
         Assert.Contains("3/4 × 6 × 20 1/2 in", text, StringComparison.Ordinal);
         Assert.Contains("31 1/16 in", text, StringComparison.Ordinal);
         Assert.Contains("dado in each side, 1/4 in deep", text, StringComparison.Ordinal);
-        Assert.Contains("planed flush", text, StringComparison.Ordinal);
+        Assert.Contains("width 1/32 in over until planed flush", text, StringComparison.Ordinal);
     }
 
     [Fact]

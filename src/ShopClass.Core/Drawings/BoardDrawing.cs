@@ -17,6 +17,8 @@ public static class BoardDrawing
         int? selectedDefect = null
     )
     {
+        var words = BoardWords.Of(board, precision);
+        board = Drawable.Settled(board);
         var sketch = new Sketch(frame, BoardScale.For(board, frame));
         WoodSketch.AddWood(sketch, board);
         WoodSketch.AddTrims(sketch, board);
@@ -26,12 +28,6 @@ public static class BoardDrawing
         TapeBand.AddFigures(sketch, board.Length, precision);
         Margins.AddFarNotes(sketch, DefectNotes.Of(board, sketch.Scale), sketch.Scale.WidthDrawn);
         BoardDimensions.AddTo(sketch, board, precision, withMiddle: true);
-        return new(
-            frame.Width,
-            BoardDimensions.HeightOf(sketch),
-            board.Name,
-            BoardWords.Of(board, precision),
-            sketch.Shapes
-        );
+        return new(frame.Width, BoardDimensions.HeightOf(sketch), board.Name, words, sketch.Shapes);
     }
 }

@@ -28,10 +28,10 @@ internal sealed record BoardRoom(
             ? new(
                 2.6 * t,
                 2.6 * t,
-                4.6 * t,
+                5 * t,
                 7.6 * t,
                 frame.Width * 2.9,
-                frame.Width - 12.2 * t,
+                frame.Width - 12.6 * t,
                 0,
                 true
             )

@@ -39,6 +39,7 @@ public sealed record BoardScale
     /// <summary>The scale at which this board is drawn in this frame.</summary>
     public static BoardScale For(Board board, DrawingFrame frame)
     {
+        board = Drawable.Settled(board);
         var room = BoardRoom.In(frame);
         var scale = Fitting(board, frame, room);
         var above = DefectNotes.RoomFor(board, scale, frame);

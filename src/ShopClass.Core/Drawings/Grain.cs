@@ -27,7 +27,7 @@ internal sealed class Grain
         (length, width) = (scale.LengthDrawn, scale.WidthDrawn);
         dice = new(board.Id);
         // Short boards show less of the tree's taper than long ones.
-        liveliness = Math.Clamp(length / (5 * width), 0.3, 1);
+        liveliness = Math.Clamp(length / (5 * width), 0.15, 1);
         tilt = liveliness * dice.Next(0.45, 0.95) * (dice.Next(0, 1) < 0.5 ? -1 : 1);
         shift = dice.Next(-0.16, 0.16);
         drift = dice.Next(-0.1, 0.1);

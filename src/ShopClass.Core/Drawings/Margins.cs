@@ -140,7 +140,22 @@ internal static class Margins
             AddDot(sketch, note);
             sketch.Line(note.Along, note.Across, note.Along, edge + 0.3 * t, Ink.Dimension);
             sketch.Line(note.Along, edge + 0.3 * t, placed.Place, edge + t, Ink.Dimension);
-            sketch.Words(placed.Place, edge + 1.2 * t, note.Text, t, Anchor.Start, note.Ink);
+            sketch.Words(
+                placed.Place,
+                edge + 1.2 * t,
+                Short(sketch, note.Text, edge),
+                t,
+                Anchor.Start,
+                note.Ink
+            );
         }
+    }
+
+    // Beside a board on end there is little room: what is too long keeps its name, and the words tell the rest.
+    private static string Short(Sketch sketch, string text, double edge)
+    {
+        var t = sketch.Frame.TextSize;
+        var room = sketch.Frame.Width - sketch.Scale.Start.X - edge - 1.2 * t;
+        return LetterWidths.Of(text, t) <= room ? text : text.Split(',')[0];
     }
 }

@@ -58,7 +58,11 @@ internal static class MarkedBoard
     )
     {
         sketch.Rect(rect, Ink.Blank, blank.Key.ToString());
-        if (plan.FinishedWithin(blank, rect) is { } finished)
+        if (plan.FinishedWithin(blank, rect) is not { } finished)
+            return;
+        // Narrower than a line of letters, the dashes would only strike the name out.
+        var narrow = Math.Min(finished.Along.Ticks, finished.Across.Ticks);
+        if (narrow * sketch.Scale.PointsPerTick >= 0.9 * sketch.Frame.TextSize)
             sketch.Rect(finished, Ink.Finished);
     }
 

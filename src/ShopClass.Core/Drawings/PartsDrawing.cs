@@ -7,6 +7,9 @@ namespace ShopClass.Core.Drawings;
 /// <summary>A parts list as a picture: each part once, face up, all to one scale, with letter, grain, size and quantity.</summary>
 public static class PartsDrawing
 {
+    // Room for the weight of outlines at the drawing's edge.
+    private const double Inset = 1;
+
     /// <summary>Draws the list. Part boxes carry the part's letter as tag.</summary>
     public static Drawing Of(Project project, Precision precision, DrawingFrame frame)
     {
@@ -15,11 +18,11 @@ public static class PartsDrawing
             return Empty(project, frame);
         var shapes = new List<Shape>();
         var cells = CellsOf(parts, precision, frame);
-        var (x, y, rowHeight) = (0.0, 0.0, 0.0);
+        var (x, y, rowHeight) = (Inset, Inset, 0.0);
         foreach (var cell in cells)
         {
-            if (x > 0 && x + cell.Width > frame.Width)
-                (x, y, rowHeight) = (0, y + rowHeight + frame.TextSize * 1.6, 0);
+            if (x > Inset && x + cell.Width > frame.Width - Inset)
+                (x, y, rowHeight) = (Inset, y + rowHeight + frame.TextSize * 1.6, 0);
             shapes.AddRange(cell.At(x, y));
             x += cell.Width + frame.TextSize * 2;
             rowHeight = Math.Max(rowHeight, cell.Height);

@@ -30,7 +30,7 @@ internal sealed record PlanOnBoard(
             ?? throw new ArgumentException($"The plan has no board {boardId}.", nameof(boardId));
         var last = plan.Rehearsal.Steps.Count == 0 ? [] : plan.Rehearsal.Steps[^1].Pieces;
         return new(
-            board,
+            Drawable.Settled(board),
             [
                 .. plan
                     .Plan.Boards.Where(b => b.BoardId == boardId)

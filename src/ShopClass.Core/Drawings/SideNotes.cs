@@ -31,11 +31,17 @@ internal static class SideNotes
         var back = sorted.Where(n => Right(n, size) > to).ToList();
         var placed = new List<PlacedNote>();
         foreach (var note in back.Concat(sorted.Except(back).Reverse()))
+        {
+            var runsBack = back.Contains(note) && Left(note, size) >= from;
+            var turned =
+                runsBack || Left(note, size) < from ? null : FirstFree(placed, note, true, size);
             placed.Add(
-                FirstFree(placed, note, Left(note, size) >= from && back.Contains(note), size)
-                    ?? FirstFree(placed, note, !back.Contains(note), size)
-                    ?? new(note, placed.Max(p => p.Row) + 1, note.Along)
+                FirstFree(placed, note, runsBack, size)
+                    ?? turned
+                    ?? new(note, placed.Max(p => p.Row) + 1, note.Along, runsBack)
             );
+        }
+
         return placed;
     }
 

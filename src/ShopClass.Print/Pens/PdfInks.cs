@@ -17,7 +17,7 @@ internal static class PdfInks
         shape.Ink switch
         {
             Ink.Wood => Stroke(Black, 0.8),
-            Ink.Grain => Stroke(XColor.FromGrayScale(0.74), 0.35),
+            Ink.Grain => Stroke(XColor.FromGrayScale(0.8), 0.3),
             Ink.Blank => Stroke(Black, 1.1),
             Ink.Finished => Dashed(Black, 0.5, 4, 2.4),
             Ink.Kerf => Stroke(Black, 0.5),

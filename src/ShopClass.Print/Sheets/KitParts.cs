@@ -67,12 +67,16 @@ internal static class KitParts
     private static string KeepInMind(Part part, Precision precision)
     {
         var open = part.Open.Select(o =>
-            $"{Name(o.Dimension)} {LengthWriter.WriteWithUnit(o.Extra, precision)} over until {o.Until}"
+            $"{Name(o.Dimension)} {Exactly(o.Extra, precision)} over until {o.Until}"
         );
         var face = part.ShowFace ? new[] { "show face" } : [];
         var joints = part.JointNotes.Length > 0 ? new[] { part.JointNotes } : [];
         return string.Join("; ", open.Concat(joints).Concat(face));
     }
+
+    // Extras are often finer than the course measures, so they are written as they were entered.
+    private static string Exactly(Length extra, Precision precision) =>
+        $"{LengthWriter.WriteExact(extra, precision.Unit())} {(precision.Unit() is UnitSystem.Inch ? "in" : "mm")}";
 
     private static string Name(PartDimension dimension) =>
         dimension switch

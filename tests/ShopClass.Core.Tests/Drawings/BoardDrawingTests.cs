@@ -75,6 +75,28 @@ public class BoardDrawingTests
         );
     }
 
+    [Theory]
+    [MemberData(nameof(Drawn.Frames), MemberType = typeof(Drawn))]
+    public void A_board_half_typed_is_drawn_all_the_same(DrawingFrame frame)
+    {
+        var half = Drawn.Cherry with
+        {
+            Length = Length.Zero,
+            WidthAtEnd = -Wood.In(1),
+            TrimStart = Wood.In(500),
+            Defects =
+            [
+                new(DefectKind.Knot, new(Wood.In(-3), Wood.In(900), Wood.In(50), Wood.In(2))),
+            ],
+        };
+        var drawing = BoardDrawing.Of(half, Precision.Sixteenth, frame);
+        Assert.All(
+            drawing.Shapes.Select(Drawn.RoomOf),
+            room => Assert.True(double.IsFinite(room.Left + room.Top + room.Right + room.Bottom))
+        );
+        Assert.Single(drawing.Shapes.OfType<Box>(), b => b.Tag == "defect 1");
+    }
+
     [Fact]
     public void Only_the_selected_defect_is_in_the_accent()
     {
