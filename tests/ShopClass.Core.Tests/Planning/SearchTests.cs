@@ -1,5 +1,6 @@
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Projects;
 
 namespace ShopClass.Core.Tests.Planning;
 
@@ -78,6 +79,36 @@ public class SearchTests
             [Wood.Board("1", Wood.Mm(20), Wood.Mm(100), Wood.Mm(500))]
         );
         Assert.Empty(Wood.Plan(empty).Boards);
+    }
+
+    /// <summary>Sixty rows is the longest parts list there may be (<see cref="PartChecks.MostParts"/>).</summary>
+    [Fact]
+    public void The_longest_parts_list_still_gets_a_plan_that_keeps_the_musts()
+    {
+        var parts = Enumerable
+            .Range(0, PartChecks.MostParts)
+            .Select(i =>
+                Wood.Part(
+                    $"{(char)('A' + i / 26)}{(char)('A' + i % 26)}",
+                    2,
+                    Wood.Mm(20),
+                    Wood.Mm(40 + i),
+                    Wood.Mm(150 + i * 3)
+                )
+            );
+        var request = Wood.Ask(
+            Wood.Bare(Wood.Mm(2)),
+            [
+                .. Enumerable
+                    .Range(1, 4)
+                    .Select(i => Wood.Board($"{i}", Wood.Mm(20), Wood.Mm(250), Wood.Mm(4000))),
+            ],
+            [.. parts]
+        );
+        var plan = Wood.Plan(request);
+        Assert.Empty(LayoutProblems.In(request, plan));
+        Assert.NotEmpty(plan.Boards);
+        Assert.False(plan.IsBestPossible);
     }
 
     private sealed class Told : IProgress<PlanProgress>

@@ -7,6 +7,7 @@ namespace ShopClass.Core.Planning.Search;
 internal sealed class Greedy(Bench bench)
 {
     private const int MostPaired = 6;
+    private const int MostLengths = 48;
 
     /// <summary>What the next section must hold.</summary>
     internal enum Lead
@@ -120,13 +121,23 @@ internal sealed class Greedy(Bench bench)
                 ? []
                 : single.SelectMany(a => single.Select(b => a + b + stock.CrosscutKerf));
         var places = stock.Bad.SelectMany(b => new[] { b.From - at, b.To - at });
-        return single
-            .Concat(pairs)
-            .Concat(places)
-            .Concat(stock.Bad.SelectMany(b => single.Select(s => b.To - at + s)))
-            .Append(stock.End - at)
-            .Where(length => length > 0 && at + length <= stock.End)
-            .Distinct()
-            .OrderDescending();
+        long[] all =
+        [
+            .. single
+                .Concat(pairs)
+                .Concat(places)
+                .Concat(stock.Bad.SelectMany(b => single.Select(s => b.To - at + s)))
+                .Append(stock.End - at)
+                .Where(length => length > 0 && at + length <= stock.End)
+                .Distinct()
+                .OrderDescending(),
+        ];
+        return Thinned(all, MostLengths);
     }
+
+    /// <summary>So many of a sorted list at most, evenly from end to end: keeps very long parts lists quick.</summary>
+    internal static IEnumerable<long> Thinned(long[] all, int most) =>
+        all.Length <= most
+            ? all
+            : Enumerable.Range(0, most).Select(i => all[(long)i * (all.Length - 1) / (most - 1)]);
 }

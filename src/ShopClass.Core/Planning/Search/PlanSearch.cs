@@ -10,6 +10,7 @@ internal sealed class PlanSearch(
     CancellationToken cancel
 )
 {
+    private const int LongList = 1_500;
     private readonly Steps steps = new(request.StepLimit, cancel);
     private readonly IReadOnlyList<PlanGoal> order = GoalOrder.Of(request);
     private Candidate? best;
@@ -83,12 +84,15 @@ internal sealed class PlanSearch(
     private void TryGreedy(Bench bench)
     {
         var greedy = new Greedy(bench);
-        foreach (var stocks in BoardChoices.Orders(bench.Stocks))
+        var looks = bench.Kinds.Count * bench.Demand.Sum();
+        // A very long parts list gets one plan on all boards rather than seventy slow ones.
+        var isLong = looks > LongList;
+        foreach (var stocks in isLong ? [bench.Stocks] : BoardChoices.Orders(bench.Stocks))
         {
-            foreach (var lead in Greedy.Leads)
+            foreach (var lead in isLong ? [Greedy.Lead.Largest] : Greedy.Leads)
             {
                 Offer(Candidate.Of(bench, greedy.LayOut(stocks, lead)));
-                if (!steps.Take(20))
+                if (!steps.Take(20 + looks))
                     return;
             }
         }

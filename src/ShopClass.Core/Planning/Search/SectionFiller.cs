@@ -6,6 +6,8 @@ namespace ShopClass.Core.Planning.Search;
 /// </summary>
 internal sealed class SectionFiller(Bench bench, Stock stock)
 {
+    private const int MostWidths = 24;
+
     /// <summary>
     /// A section between two places along the board, or null when nothing fits. Takes what it uses out of
     /// <paramref name="left"/>. <paramref name="must"/> names a kind that has to be in its first strip, or -1.
@@ -117,11 +119,16 @@ internal sealed class SectionFiller(Bench bench, Stock stock)
     private long Across(DraftBlank blank) => bench.Kinds[blank.Kind].Across(blank.Turned);
 
     private IEnumerable<long> Widths(int[] left, int must) =>
-        bench
-            .Kinds.Where(k => left[k.Index] > 0 && (must < 0 || must == k.Index))
-            .SelectMany(k => k.MayTurn ? new[] { k.Width, k.Length } : [k.Width])
-            .Distinct()
-            .OrderDescending();
+        Greedy.Thinned(AllWidths(left, must), MostWidths);
+
+    private long[] AllWidths(int[] left, int must) =>
+        [
+            .. bench
+                .Kinds.Where(k => left[k.Index] > 0 && (must < 0 || must == k.Index))
+                .SelectMany(k => k.MayTurn ? new[] { k.Width, k.Length } : [k.Width])
+                .Distinct()
+                .OrderDescending(),
+        ];
 
     /// <summary>Blanks end to end, each the longest that still fits, the must first.</summary>
     private List<DraftBlank> FillAlong(
