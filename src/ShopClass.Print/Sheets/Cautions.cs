@@ -28,6 +28,10 @@ internal static class Cautions
             .Select(s =>
                 $"The dust of {s.CommonName} is known to sensitise skin and lungs (from memory; common practice): tell your instructor of any reaction."
             );
+        // The verdict names sensitising wood too; here it is said once, with what to do.
+        var verdict = plan.Verdict.Cautions.Where(c =>
+            !c.Contains("sensitise", StringComparison.Ordinal)
+        );
         var notes = plan
             .Rehearsal.Findings.Where(f => f.Kind is FindingKind.Note)
             .Select(f => f.Sentence);
@@ -35,10 +39,13 @@ internal static class Cautions
         [
             .. Usual,
             .. sensitisers,
-            .. plan
-                .Verdict.Cautions.Concat(plan.Verdict.Routes)
+            .. verdict
+                .Concat(plan.Verdict.Routes)
                 .Concat(notes)
+                .Select(Closed)
                 .Distinct(StringComparer.Ordinal),
         ];
     }
+
+    private static string Closed(string sentence) => $"{sentence.TrimEnd('.')}.";
 }

@@ -74,7 +74,7 @@ internal static class KitParts
         return string.Join("; ", open.Concat(joints).Concat(face));
     }
 
-    // Extras are often finer than the course measures, so they are written as they were entered.
+    // These are often finer than the course measures, so they are written as they were entered.
     private static string Exactly(Length extra, Precision precision) =>
         $"{LengthWriter.WriteExact(extra, precision.Unit())} {(precision.Unit() is UnitSystem.Inch ? "in" : "mm")}";
 
@@ -95,7 +95,7 @@ internal static class KitParts
     {
         var part = plan.Request.Project.Parts.First(p => p.Letter == letter);
         var rules = plan.Request.Rules;
-        var joint = LengthWriter.WriteWithUnit(rules.EdgeJointAllowance, rules.Precision);
+        var joint = Exactly(rules.EdgeJointAllowance, rules.Precision);
         return $"{letter} ({part.Name}): each from {strips} strips. Plane {joint} off each edge that is glued, match the "
             + "grain, glue and clamp. Leave it in clamps at least an hour and work it next day (common practice).";
     }
