@@ -49,6 +49,16 @@ public sealed class Person : IAsyncDisposable
         await Settle();
     }
 
+    /// <summary>Goes in by the demo door, as the demo course's instructor.</summary>
+    public async Task OpenDemoAsInstructor()
+    {
+        await Open("/");
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Open it as the instructor" })
+            .ClickAsync();
+        await Page.WaitForURLAsync("**/courses**");
+        await Settle();
+    }
+
     /// <summary>Waits until the page answers to clicks.</summary>
     public Task Settle() =>
         Page.WaitForSelectorAsync(

@@ -51,7 +51,11 @@ internal static class StartBench
         var address = $"http://127.0.0.1:{FreePort()}";
         var watch = Stopwatch.StartNew();
         using var app = Start(webAssembly, "--urls", address, "--Store:Folder", folder);
-        using var client = new HttpClient { BaseAddress = new Uri(address), Timeout = TimeSpan.FromSeconds(5) };
+        using var client = new HttpClient
+        {
+            BaseAddress = new Uri(address),
+            Timeout = TimeSpan.FromSeconds(5),
+        };
         while (true)
         {
             try
@@ -60,7 +64,8 @@ internal static class StartBench
                 if (page.StatusCode == HttpStatusCode.OK)
                     break;
             }
-            catch (HttpRequestException) when (!app.HasExited && watch.Elapsed < TimeSpan.FromSeconds(60))
+            catch (HttpRequestException)
+                when (!app.HasExited && watch.Elapsed < TimeSpan.FromSeconds(60))
             {
                 await Task.Delay(10);
             }
@@ -91,7 +96,8 @@ internal static class StartBench
         foreach (var argument in (string[])[Path.GetFullPath(assembly), .. arguments])
             how.ArgumentList.Add(argument);
         how.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
-        var process = Process.Start(how) ?? throw new InvalidOperationException($"{assembly} did not start.");
+        var process =
+            Process.Start(how) ?? throw new InvalidOperationException($"{assembly} did not start.");
         process.OutputDataReceived += (_, _) => { };
         process.BeginOutputReadLine();
         return process;
