@@ -3,12 +3,23 @@ namespace ShopClass.EndToEnd;
 /// <summary>The addresses of the demo course's pages, found by walking its links as a person would.</summary>
 public static class DemoPages
 {
+    private const string Student = "Maren Tveit";
+
     public static async Task<IReadOnlyList<(string Name, string Path)>> All(Person instructor)
     {
         await instructor.Open("/courses");
-        var course = await FirstLink(instructor, "a[href*='/courses/']");
+        var course = await Link(instructor, "Eight Evenings with a Handsaw");
         await instructor.Open(course);
-        var project = await FirstLink(instructor, "a[href*='/projects/']");
+        var project = await Link(instructor, "Wall shelf", "/projects/");
+        var student = await Link(instructor, Student);
+        await instructor.Open(student);
+        var newBoard = await Link(instructor, "Log another board");
+        var place = newBoard[..newBoard.IndexOf("/boards/", StringComparison.Ordinal)];
+        var board =
+            await instructor
+                .Page.Locator($"a[href^='{place}/boards/']:not([href$='/new'])")
+                .First.GetAttributeAsync("href")
+            ?? throw new InvalidOperationException("No link to a board.");
         return
         [
             ("courses", "/courses"),
@@ -16,10 +27,17 @@ public static class DemoPages
             ("settings", course + "/settings"),
             ("file", course + "/file"),
             ("project", project),
+            ("student", student),
+            ("new-board", newBoard),
+            ("board", board),
+            ("plan", place + "/plan"),
         ];
     }
 
-    private static async Task<string> FirstLink(Person person, string selector) =>
-        await person.Page.Locator(selector).First.GetAttributeAsync("href")
-        ?? throw new InvalidOperationException($"No link {selector} on {person.Page.Url}.");
+    private static async Task<string> Link(Person person, string name, string? through = null) =>
+        await person
+            .Page.Locator(through is null ? "a" : $"a[href*='{through}']")
+            .Filter(new() { HasText = name })
+            .First.GetAttributeAsync("href")
+        ?? throw new InvalidOperationException($"No link {name} on {person.Page.Url}.");
 }

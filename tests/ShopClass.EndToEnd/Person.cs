@@ -45,7 +45,7 @@ public sealed class Person : IAsyncDisposable
 
     public async Task Open(string path)
     {
-        await Page.GotoAsync(new Uri(app.Address, path).ToString());
+        await Page.GotoAsync(AddressOf(path));
         await Settle();
     }
 
@@ -57,6 +57,28 @@ public sealed class Person : IAsyncDisposable
             .ClickAsync();
         await Page.WaitForURLAsync("**/courses**");
         await Settle();
+    }
+
+    /// <summary>Goes in by the demo door, as one of the demo course's students.</summary>
+    public async Task OpenDemoAsStudent(string name)
+    {
+        await Open("/");
+        await Page.GetByLabel("or as a student")
+            .SelectOptionAsync(new SelectOptionValue { Label = name });
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Open as this student" }).ClickAsync();
+        await Page.WaitForURLAsync("**/my**");
+        await Settle();
+    }
+
+    public string AddressOf(string path) => new Uri(app.Address, path).ToString();
+
+    /// <summary>Waits until nothing on the page is still being worked out.</summary>
+    public async Task WaitUntilQuiet()
+    {
+        await Assertions
+            .Expect(Page.Locator("progress"))
+            .ToHaveCountAsync(0, new() { Timeout = 20_000 });
+        await Page.WaitForTimeoutAsync(150);
     }
 
     /// <summary>Waits until the page answers to clicks.</summary>

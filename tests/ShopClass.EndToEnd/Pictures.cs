@@ -23,6 +23,7 @@ public sealed class Pictures(RunningApp app)
                 foreach (var (page, path) in await DemoPages.All(person))
                 {
                     await person.Open(path);
+                    await person.WaitUntilQuiet();
                     await person.Page.ScreenshotAsync(
                         new()
                         {
