@@ -98,7 +98,7 @@ public sealed class BadInputTests(RunningApp app)
             );
         await Assertions
             .Expect(instructor.Page.GetByText("nothing was changed"))
-            .ToBeVisibleAsync(new() { Timeout = 20_000 });
+            .ToBeVisibleAsync();
         await instructor.Open("/courses");
         Assert.Equal(before, await instructor.Page.Locator("a[href*='/courses/']").CountAsync());
     }

@@ -75,9 +75,7 @@ public sealed class Person : IAsyncDisposable
     /// <summary>Waits until nothing on the page is still being worked out.</summary>
     public async Task WaitUntilQuiet()
     {
-        await Assertions
-            .Expect(Page.Locator("progress"))
-            .ToHaveCountAsync(0, new() { Timeout = 20_000 });
+        await Assertions.Expect(Page.Locator("progress")).ToHaveCountAsync(0);
         await Page.WaitForTimeoutAsync(150);
     }
 

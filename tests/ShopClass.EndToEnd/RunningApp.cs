@@ -8,6 +8,9 @@ namespace ShopClass.EndToEnd;
 /// <summary>The whole app on a real port with a store of its own, and a real browser beside it.</summary>
 public sealed class RunningApp : IAsyncLifetime
 {
+    /// <summary>How long a busy machine may take to show something, in milliseconds.</summary>
+    public const int Patience = 20_000;
+
     private readonly string folder = Directory.CreateTempSubdirectory("shopclass-e2e-").FullName;
     private AppOnAPort app;
     private IPlaywright? playwright;
@@ -21,6 +24,7 @@ public sealed class RunningApp : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         Address = app.Start();
+        Assertions.SetDefaultExpectTimeout(Patience);
         playwright = await Playwright.CreateAsync();
         Browser = await playwright.Chromium.LaunchAsync(
             new()

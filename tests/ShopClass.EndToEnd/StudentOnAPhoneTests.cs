@@ -26,7 +26,7 @@ public sealed class StudentOnAPhoneTests(RunningApp app)
         await next.ClickAsync();
         await Assertions
             .Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Cut by cut" }))
-            .ToBeVisibleAsync(new() { Timeout = 15_000 });
+            .ToBeVisibleAsync();
         var forward = page.GetByRole(AriaRole.Button, new() { Name = "Next cut" });
         Assert.True(
             (await forward.BoundingBoxAsync())!.Height >= 48,
