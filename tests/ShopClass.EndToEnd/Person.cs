@@ -75,7 +75,9 @@ public sealed class Person : IAsyncDisposable
     /// <summary>Waits until nothing on the page is still being worked out.</summary>
     public async Task WaitUntilQuiet()
     {
-        await Assertions.Expect(Page.Locator("progress")).ToHaveCountAsync(0);
+        await Assertions
+            .Expect(Page.Locator("progress, .note:has-text('Making the plan')"))
+            .ToHaveCountAsync(0);
         await Page.WaitForTimeoutAsync(150);
     }
 

@@ -109,6 +109,7 @@ public sealed class WholeJobTests(RunningApp app) : IClassFixture<RunningApp>
         await Fill(page, "Wood", "eastern white pine");
         await Fill(page, "Thickness, at the thinnest place", "3/4");
         await Fill(page, "Length", "8'");
+        await page.GetByLabel("Same width all along").UncheckAsync();
         await Fill(page, "Width at the start", "7 1/4");
         await Fill(page, "Width in the middle", "7 1/4");
         await Fill(page, "Width at the far end", "7 3/16");
