@@ -6,17 +6,17 @@ namespace ShopClass.Bench;
 internal sealed class Arguments(IReadOnlyList<string> words)
 {
     public int Number(string name, int otherwise) =>
-        Text(name) is { } text ? int.Parse(text, CultureInfo.InvariantCulture) : otherwise;
+        Words(name) is { } text ? int.Parse(text, CultureInfo.InvariantCulture) : otherwise;
 
     public (int Low, int High) Range(string name, int low, int high)
     {
-        if (Text(name) is not { } text)
+        if (Words(name) is not { } text)
             return (low, high);
         int[] ends = [.. text.Split('-').Select(t => int.Parse(t, CultureInfo.InvariantCulture))];
         return (ends[0], ends[^1]);
     }
 
-    private string? Text(string name)
+    public string? Words(string name)
     {
         for (var i = 0; i + 1 < words.Count; i++)
         {

@@ -1,10 +1,17 @@
 using ShopClass.Bench;
+using ShopClass.Bench.Start;
 
 var arguments = new Arguments(args.Skip(1).ToList());
 return args.FirstOrDefault() switch
 {
     "students" => StudentsBench.Run(arguments),
     "ratio" => RatioBench.Run(arguments),
+    "demo" => await DemoBench.Run(arguments),
+    "start" => await StartBench.Run(
+        arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll",
+        arguments.Number("times", 5)
+    ),
+    "nothing" => 0,
     "micro" => MicroBench.Run(args.Skip(1).ToArray()),
     _ => Usage(),
 };
@@ -17,6 +24,10 @@ static int Usage()
             plans random student cases; every complete plan is rehearsed
         ratio [--rounds N]
             plans the demo projects and states each time as a ratio to sorting a fixed list in the same run
+        demo [--rounds N]
+            loads the demo course; for every student: first and quickest time of plan, rehearsal and verdict, and of the kit sheet
+        start [--app PATH] [--times N]
+            from starting the published app on an existing store to its first page, beside starting an empty program
         micro [BenchmarkDotNet options]
             times the planner's inner kernels
         """

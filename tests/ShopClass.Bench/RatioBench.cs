@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
@@ -24,8 +23,7 @@ internal static class RatioBench
     public static int Run(Arguments arguments)
     {
         var rounds = arguments.Number("rounds", 20);
-        var list = FixedList();
-        var sort = Quickest(rounds, () => Array.Sort((long[])list.Clone()));
+        var sort = Yardstick.Sorting(rounds);
         Console.WriteLine($"sorting 100,000 numbers: {sort:0.00} ms");
         Console.WriteLine(
             "project, unit, clear ms, ratio, with a knot ms, ratio, ten inches short ms, ratio"
@@ -44,9 +42,9 @@ internal static class RatioBench
         var request = DemoProjects.Find(name, unit);
         double[] times =
         [
-            Quickest(rounds, () => Judge(request)),
-            Quickest(rounds, () => Judge(WithKnot(request))),
-            Quickest(rounds, () => Judge(Shorter(request))),
+            Yardstick.Quickest(rounds, () => Judge(request)),
+            Yardstick.Quickest(rounds, () => Judge(WithKnot(request))),
+            Yardstick.Quickest(rounds, () => Judge(Shorter(request))),
         ];
         Console.WriteLine(
             $"{name}, {unit}, " + string.Join(", ", times.Select(t => $"{t:0.00}, {t / sort:0.00}"))
@@ -83,31 +81,4 @@ internal static class RatioBench
                 .. request.Boards.Skip(1),
             ],
         };
-
-    private static double Quickest(int rounds, Action work)
-    {
-        var best = double.MaxValue;
-        for (var i = 0; i < rounds; i++)
-        {
-            var watch = Stopwatch.StartNew();
-            work();
-            best = Math.Min(best, watch.Elapsed.TotalMilliseconds);
-        }
-
-        return best;
-    }
-
-    private static long[] FixedList()
-    {
-        var list = new long[100_000];
-        var value = 1L;
-        for (var i = 0; i < list.Length; i++)
-        {
-            // Lehmer's generator with the constants of Park and Miller (1988).
-            value = value * 48_271 % 2_147_483_647;
-            list[i] = value;
-        }
-
-        return list;
-    }
 }
