@@ -37,4 +37,8 @@ public sealed record Verdict(
     IReadOnlyList<string> Routes,
     IReadOnlyList<Shortfall> Shortfalls,
     IReadOnlyList<string> Cautions
-);
+)
+{
+    /// <summary>Where a short proof exists that the boards cannot do, that proof in words; empty unless too small.</summary>
+    public IReadOnlyList<string> Proofs { get; init; } = [];
+}

@@ -100,7 +100,10 @@ public static class Verdicts
             [],
             shortfalls,
             cautions
-        );
+        )
+        {
+            Proofs = [.. Reasons.Impossibilities.Of(request).Select(i => i.Sentence)],
+        };
     }
 
     /// <summary>Why parts that suit no board's thickness do not.</summary>

@@ -81,7 +81,7 @@ public static class KitSheet
             sheet.Warning("Do not saw: the rehearsal did not agree with this plan.");
         if (!plan.Plan.IsComplete)
             sheet.Warning(
-                $"These boards do not yield everything. Missing: {string.Join(", ", plan.Plan.Missing)}."
+                $"These boards do not yield everything. Missing: {string.Join(", ", plan.Plan.Missing)}.{string.Concat(plan.Verdict.Proofs.Select(p => $" {p}"))}"
             );
     }
 

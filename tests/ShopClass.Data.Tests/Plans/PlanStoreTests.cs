@@ -1,9 +1,12 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Time.Testing;
 using ShopClass.Core.Planning;
 using ShopClass.Core.Sawing;
 using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
+using ShopClass.Data.Store;
 using ShopClass.Data.Tests.Access;
 using Xunit;
 
@@ -21,6 +24,32 @@ public class PlanStoreTests(Shop shop) : IClassFixture<Shop>
         Assert.Equivalent(shop.Plan, unpacked, strict: true);
         Assert.Equal(PlanSnapshot.Fingerprint(shop.Plan), PlanSnapshot.Fingerprint(unpacked));
         Assert.Equal(shop.Plan.Plan.Goals, unpacked.Plan.Goals);
+    }
+
+    [Fact]
+    public void A_snapshot_from_before_verdicts_had_proofs_is_still_read()
+    {
+        var json = JsonNode.Parse(JsonSerializer.Serialize(shop.Plan, ShopJson.Options))!;
+        Assert.True(json["Verdict"]!.AsObject().Remove("Proofs"));
+
+        var plan = json.Deserialize<CheckedPlan>(ShopJson.Options)!;
+
+        Assert.Empty(plan.Verdict.Proofs);
+        Assert.Equal(PlanSnapshot.Fingerprint(shop.Plan), PlanSnapshot.Fingerprint(plan));
+    }
+
+    [Fact]
+    public void Proofs_come_out_of_a_snapshot_as_they_went_in()
+    {
+        var proved = shop.Plan with
+        {
+            Verdict = shop.Plan.Verdict with { Proofs = ["A needs 20 in."] },
+        };
+
+        Assert.Equal(
+            ["A needs 20 in."],
+            PlanSnapshot.Unpack(PlanSnapshot.Pack(proved)).Verdict.Proofs
+        );
     }
 
     [Fact]

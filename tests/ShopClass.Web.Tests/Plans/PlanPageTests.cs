@@ -1,5 +1,7 @@
 using Bunit;
 using Microsoft.AspNetCore.Components.Web;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning.Reasons;
 using ShopClass.Data.Access;
 using ShopClass.Web.Features.Plans;
 
@@ -66,6 +68,35 @@ public sealed class PlanPageTests : IAsyncLifetime
             Patience
         );
         Assert.Equal(2, (await NewestAsync())!.Number);
+    }
+
+    [Fact]
+    public async Task Every_blank_says_why_it_lies_where_it_does()
+    {
+        await _room.LogAsync(Classroom.Pine);
+        var page = Open();
+        page.WaitForElement(".stepper", Patience);
+
+        Assert.Equal(["A1", "A2", "B1"], page.FindAll(".blank-whys dt").Select(d => d.TextContent));
+        Assert.Equal(
+            BlankReasons.Of((await NewestAsync())!.Checked).Select(r => r.Sentence),
+            page.FindAll(".blank-whys dd p").Select(p => p.TextContent)
+        );
+    }
+
+    [Fact]
+    public async Task A_board_too_small_comes_with_the_proof()
+    {
+        await _room.LogAsync(Classroom.Pine with { Length = Length.FromInches(30) });
+        var page = Open();
+        page.WaitForElement(".verdict", Patience);
+
+        var verdict = (await NewestAsync())!.Checked.Verdict;
+        Assert.NotEmpty(verdict.Proofs);
+        Assert.All(
+            verdict.Proofs,
+            p => Assert.Contains(p, page.Find(".verdict").TextContent, StringComparison.Ordinal)
+        );
     }
 
     [Fact]

@@ -1,0 +1,165 @@
+using ShopClass.Core.Sawing;
+
+namespace ShopClass.Core.Planning.Reasons;
+
+/// <summary>Reasons that other blanks give.</summary>
+internal static class NeighbourReasons
+{
+    public static BlankReason? GlueMate(BlankInPlace blank)
+    {
+        var key = blank.Blank.Key;
+        BlankKey[] mates =
+        [
+            .. blank
+                .OthersOnTheBoard()
+                .Where(o => o.Section.From == blank.Section.From)
+                .Select(o => o.Blank.Key)
+                .Where(k => k.Part == key.Part && k.Copy == key.Copy)
+                .Order(),
+        ];
+        return mates.Length == 0
+            ? null
+            : blank.Because(
+                ReasonKind.GlueMate,
+                $"It shares a section with {List(mates)}, which it is glued to: their grain and colour come from the same stretch of board."
+            ) with
+            {
+                With = mates,
+            };
+    }
+
+    /// <summary>The cut is looked up: a rip through two sections may have parted them before.</summary>
+    public static BlankReason? OneCrosscut(BlankInPlace blank)
+    {
+        var alike = blank
+            .Beside()
+            .Where(o => o.Rect.From == blank.Rect.From && o.Rect.To == blank.Rect.To)
+            .ToList();
+        foreach (var cut in blank.Cuts.Where(c => Ends(c, blank)))
+        {
+            BlankKey[] freed = [.. alike.Where(o => Ends(cut, o)).Select(o => o.Blank.Key).Order()];
+            if (freed.Length > 0)
+            {
+                return blank.Because(
+                    ReasonKind.OneCrosscut,
+                    $"It shares a section with {List(freed)} of the same sawn length, so one crosscut (cut {cut.Number}) serves {(freed.Length == 1 ? "both" : "them all")}."
+                ) with
+                {
+                    With = freed,
+                    Cut = cut.Number,
+                };
+            }
+        }
+
+        return null;
+    }
+
+    public static BlankReason? GangMarked(BlankInPlace blank)
+    {
+        BlankKey[] alike =
+        [
+            .. blank
+                .Beside()
+                .Where(o => o.Rect.From == blank.Rect.From && o.Rect.To == blank.Rect.To)
+                .Select(o => o.Blank.Key)
+                .Order(),
+        ];
+        return alike.Length == 0
+            ? null
+            : blank.Because(
+                ReasonKind.GangMarked,
+                $"It lies beside {List(alike)}, from the same line to the same line, so {(alike.Length == 1 ? "both" : "all")} are marked together, square across the board."
+            ) with
+            {
+                With = alike,
+            };
+    }
+
+    public static BlankReason? WithinLength(BlankInPlace blank)
+    {
+        var longest = blank.Section.Strips.First(s => Reach(s) == blank.Section.To);
+        if (Reach(blank.Strip) >= blank.Section.To)
+            return null;
+        BlankKey[] beside = [.. longest.Blanks.Select(b => b.Key)];
+        return blank.Because(
+            ReasonKind.WithinLength,
+            $"It comes out of the width beside {List(beside)}, within the length {(beside.Length == 1 ? "that takes" : "they take")} anyway, so it uses up no more length of board."
+        ) with
+        {
+            With = beside,
+        };
+    }
+
+    public static BlankReason? RoomBeside(BlankInPlace blank)
+    {
+        var isLongest = blank.Rect.From == blank.Section.From && blank.Rect.To == blank.Section.To;
+        BlankKey[] beside =
+        [
+            .. blank
+                .Beside()
+                .Where(o => o.Rect.To < blank.Section.To || o.Rect.From > blank.Section.From)
+                .Select(o => o.Blank.Key)
+                .Order(),
+        ];
+        return !isLongest || beside.Length == 0
+            ? null
+            : blank.Because(
+                ReasonKind.RoomBeside,
+                $"It leaves width for {List(beside)} beside it, within its own length."
+            ) with
+            {
+                With = beside,
+            };
+    }
+
+    public static BlankReason? OneRip(BlankInPlace blank)
+    {
+        foreach (var cut in blank.Cuts.Where(c => Edges(c, blank)))
+        {
+            BlankKey[] others =
+            [
+                .. blank
+                    .OthersOnTheBoard()
+                    .Where(o =>
+                        o.Strip.Near == blank.Strip.Near
+                        && o.Strip.Far == blank.Strip.Far
+                        && Edges(cut, o)
+                    )
+                    .Select(o => o.Blank.Key)
+                    .Order(),
+            ];
+            if (others.Length > 0)
+            {
+                return blank.Because(
+                    ReasonKind.OneRip,
+                    $"It lies in line with {List(others)}, so one rip (cut {cut.Number}) serves {(others.Length == 1 ? "both" : "them all")}."
+                ) with
+                {
+                    With = others,
+                    Cut = cut.Number,
+                };
+            }
+        }
+
+        return null;
+    }
+
+    private static Measure.Length Reach(Strip strip) => strip.Blanks[^1].To;
+
+    /// <summary>Whether a crosscut runs along the blank's far end from edge to edge.</summary>
+    private static bool Ends(Cut cut, BlankInPlace blank) =>
+        cut.Kind is not CutKind.Rip
+        && cut.Kerf.From == blank.Rect.To
+        && cut.Kerf.Near <= blank.Rect.Near
+        && cut.Kerf.Far >= blank.Rect.Far;
+
+    /// <summary>Whether a rip runs along one edge of the blank from end to end.</summary>
+    private static bool Edges(Cut cut, BlankInPlace blank) =>
+        cut.Kind is CutKind.Rip
+        && (cut.Kerf.Near == blank.Rect.Far || cut.Kerf.Far == blank.Rect.Near)
+        && cut.Kerf.From <= blank.Rect.From
+        && cut.Kerf.To >= blank.Rect.To;
+
+    private static string List(IEnumerable<BlankKey> keys) =>
+        Say.List([.. keys.Select(k => k.ToString())]);
+}
