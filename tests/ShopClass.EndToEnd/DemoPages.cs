@@ -27,6 +27,7 @@ public static class DemoPages
             ("settings", course + "/settings"),
             ("file", course + "/file"),
             ("project", project),
+            ("guide", project + "/guide"),
             ("student", student),
             ("new-board", newBoard),
             ("board", board),

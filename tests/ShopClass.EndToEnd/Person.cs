@@ -76,7 +76,11 @@ public sealed class Person : IAsyncDisposable
     public async Task WaitUntilQuiet()
     {
         await Assertions
-            .Expect(Page.Locator("progress, .note:has-text('Making the plan')"))
+            .Expect(
+                Page.Locator(
+                    "progress, .note:has-text('Making the plan'), .note:has-text('Trying the parts')"
+                )
+            )
             .ToHaveCountAsync(0);
         await Page.WaitForTimeoutAsync(150);
     }

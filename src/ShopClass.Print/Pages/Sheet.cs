@@ -35,6 +35,9 @@ internal sealed partial class Sheet : IDisposable
 
     private Setting Letters => new(page, unprintable);
 
+    /// <summary>Pages so far.</summary>
+    public int Pages => document.PageCount;
+
     /// <summary>Width between the margins, points.</summary>
     public double Width => frame.BodyWidth;
 

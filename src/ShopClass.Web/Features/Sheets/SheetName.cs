@@ -15,7 +15,7 @@ public static class SheetName
         Safe($"kit-{content.StudentShown}-{content.Plan.Request.Project.Name}")
         + $"-{content.PlanNumber}";
 
-    private static string Safe(string words)
+    internal static string Safe(string words)
     {
         var kept = words.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-');
         var runs = string.Concat(kept).Split('-', StringSplitOptions.RemoveEmptyEntries);

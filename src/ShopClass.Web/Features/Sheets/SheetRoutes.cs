@@ -11,8 +11,11 @@ namespace ShopClass.Web.Features.Sheets;
 /// <summary>Sheets to print. What the viewer may not see does not exist.</summary>
 public static class SheetRoutes
 {
-    public static void MapSheets(this IEndpointRouteBuilder routes) =>
+    public static void MapSheets(this IEndpointRouteBuilder routes)
+    {
         routes.MapGet("/sheets/kit/{planId:guid}", KitSheetAsync).RequireAuthorization();
+        StockNoteRoute.Map(routes);
+    }
 
     private static async Task<IResult> KitSheetAsync(
         Guid planId,
@@ -27,10 +30,7 @@ public static class SheetRoutes
     )
     {
         if (PaperNamed(paper) is not { } format)
-            return Results.Text(
-                "There is no such paper. Ask for paper=a4 or paper=letter.",
-                statusCode: StatusCodes.Status400BadRequest
-            );
+            return NoSuchPaper();
         if (
             person.ToViewer() is not { } viewer
             || await plans.FindAsync(viewer, planId, cancel) is not { } plan
@@ -61,7 +61,13 @@ public static class SheetRoutes
             plan.IsOutOfDate
         );
 
-    private static Paper? PaperNamed(string? name) =>
+    internal static IResult NoSuchPaper() =>
+        Results.Text(
+            "There is no such paper. Ask for paper=a4 or paper=letter.",
+            statusCode: StatusCodes.Status400BadRequest
+        );
+
+    internal static Paper? PaperNamed(string? name) =>
         name?.ToUpperInvariant() switch
         {
             null or "A4" => Paper.A4,
