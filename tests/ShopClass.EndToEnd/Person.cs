@@ -30,9 +30,9 @@ public sealed class Person : IAsyncDisposable
         page.Console += (_, message) =>
         {
             if (message.Type == "error")
-                consoleErrors.Add(message.Text);
+                consoleErrors.Add($"{page.Url}: {message.Text}");
         };
-        page.PageError += (_, error) => consoleErrors.Add(error);
+        page.PageError += (_, error) => consoleErrors.Add($"{page.Url}: {error}");
     }
 
     public IPage Page { get; }
@@ -95,8 +95,8 @@ public sealed class Person : IAsyncDisposable
     /// <summary>Fails when the page asked another host for anything or wrote an error to the console.</summary>
     public void SawNothingStrange()
     {
-        Assert.Empty(strangeHosts);
-        Assert.Empty(consoleErrors);
+        Assert.True(strangeHosts.Count == 0, string.Join('\n', strangeHosts));
+        Assert.True(consoleErrors.Count == 0, string.Join('\n', consoleErrors));
     }
 
     public async ValueTask DisposeAsync() => await context.DisposeAsync();
