@@ -3,15 +3,16 @@ namespace ShopClass.EndToEnd;
 /// <summary>The addresses of the demo course's pages, found by walking its links as a person would.</summary>
 public static class DemoPages
 {
-    private const string Student = "Maren Tveit";
-
-    public static async Task<IReadOnlyList<(string Name, string Path)>> All(Person instructor)
+    public static async Task<IReadOnlyList<(string Name, string Path)>> All(
+        Person instructor,
+        string whose = "Maren Tveit"
+    )
     {
         await instructor.Open("/courses");
         var course = await Link(instructor, "Eight Evenings with a Handsaw");
         await instructor.Open(course);
         var project = await Link(instructor, "Wall shelf", "/projects/");
-        var student = await Link(instructor, Student);
+        var student = await Link(instructor, whose);
         await instructor.Open(student);
         var newBoard = await Link(instructor, "Log another board");
         var place = newBoard[..newBoard.IndexOf("/boards/", StringComparison.Ordinal)];

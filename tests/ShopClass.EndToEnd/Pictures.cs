@@ -1,3 +1,5 @@
+using Microsoft.Playwright;
+
 namespace ShopClass.EndToEnd;
 
 /// <summary>
@@ -7,11 +9,10 @@ namespace ShopClass.EndToEnd;
 [Collection(OneApp.Name)]
 public sealed class Pictures(RunningApp app)
 {
-    [Fact]
+    [Fact(Explicit = true)]
     public async Task Every_page_at_both_widths_and_in_both_lights()
     {
-        var folder = Environment.GetEnvironmentVariable("SHOPCLASS_LOOK");
-        Assert.SkipWhen(folder is null, "Only on request.");
+        var folder = FolderNamedBy("SHOPCLASS_LOOK");
         foreach (var dark in (bool[])[false, true])
         {
             await using var desk = await Person.AtADesk(app, dark);
@@ -25,14 +26,53 @@ public sealed class Pictures(RunningApp app)
                     await person.Open(path);
                     await person.WaitUntilQuiet();
                     await person.Page.ScreenshotAsync(
-                        new()
-                        {
-                            Path = Path.Combine(folder!, $"{page}-{name}.png"),
-                            FullPage = true,
-                        }
+                        new() { Path = Path.Combine(folder, $"{page}-{name}.png"), FullPage = true }
                     );
                 }
             }
         }
     }
+
+    [Fact(Explicit = true)]
+    public async Task The_pictures_of_the_readme()
+    {
+        var folder = FolderNamedBy("SHOPCLASS_PICTURES");
+        await using var desk = await Person.AtADesk(app);
+        await desk.OpenDemoAsInstructor();
+        var pages = (await DemoPages.All(desk, "Priya Ramanathan")).ToDictionary(
+            p => p.Name,
+            p => p.Path
+        );
+        await desk.Open(pages["course"]);
+        await desk
+            .Page.GetByRole(AriaRole.Button, new() { NameRegex = new("Plan everyone") })
+            .ClickAsync();
+        await Assertions
+            .Expect(
+                desk.Page.GetByRole(AriaRole.Button, new() { Name = "Every plan is up to date" })
+            )
+            .ToBeVisibleAsync(new() { Timeout = 60_000 });
+        foreach (var page in (string[])["course", "project", "board", "plan"])
+        {
+            await desk.Open(pages[page]);
+            await desk.WaitUntilQuiet();
+            await desk.Page.ScreenshotAsync(new() { Path = Path.Combine(folder, page + ".png") });
+        }
+
+        var sheet = await desk
+            .Page.GetByRole(AriaRole.Link, new() { Name = "Kit sheet, A4" })
+            .GetAttributeAsync("href");
+        var pdf = await desk.Page.APIRequest.GetAsync(desk.AddressOf(sheet!));
+        File.WriteAllBytes(Path.Combine(folder, "kit-sheet.pdf"), await pdf.BodyAsync());
+
+        await using var phone = await Person.OnAPhone(app);
+        await phone.OpenDemoAsStudent("Priya Ramanathan");
+        await phone.Open(pages["plan"]);
+        await phone.WaitUntilQuiet();
+        await phone.Page.ScreenshotAsync(new() { Path = Path.Combine(folder, "phone-plan.png") });
+    }
+
+    private static string FolderNamedBy(string variable) =>
+        Environment.GetEnvironmentVariable(variable)
+        ?? throw new InvalidOperationException($"Set {variable} to the folder the pictures go to.");
 }

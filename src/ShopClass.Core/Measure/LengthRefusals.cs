@@ -42,7 +42,7 @@ internal sealed record LengthRefusals(string Typed, UnitSystem Unit)
             : $"“{Typed}” cannot be read as one length. {Expected}";
 
     public string OffTheGrid(Length nearest, LengthUnit unit) =>
-        $"“{Typed}” falls between the marks a length is kept to. The nearest is {LengthWriter.WriteExact(nearest, unit.System)} {(unit.System is UnitSystem.Inch ? "in" : "mm")}.";
+        $"“{Typed}” falls between the marks a length is kept to. The nearest is {LengthWriter.WriteExactWithUnit(nearest, unit.System)}.";
 
     private static string Examples(UnitSystem unit) =>
         unit is UnitSystem.Inch ? "9 1/4, 9.25 or 3' 4 1/2\"" : "235, 23.5 cm or 1.2 m";

@@ -36,6 +36,15 @@ public static class LengthWriter
     public static string WriteExact(Length length, UnitSystem unit) =>
         Signed(length, unit is UnitSystem.Inch ? ExactInches : ExactMillimetres);
 
+    /// <summary>Exactly as stored, with its unit once: <c>1/32 in</c>, <c>235 mm</c>. For small sizes, where rounding would mislead.</summary>
+    public static string WriteExactWithUnit(Length length, UnitSystem unit)
+    {
+        var exact = WriteExact(length, unit);
+        return char.IsLetter(exact[^1])
+            ? exact
+            : $"{exact} {(unit is UnitSystem.Inch ? "in" : "mm")}";
+    }
+
     /// <summary>Thickness x width x length with one unit at the end: <c>3/4 x 6 x 14 in</c> (the sign is ×).</summary>
     public static string WriteSize(
         Length thickness,

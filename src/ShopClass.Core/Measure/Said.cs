@@ -4,13 +4,8 @@ namespace ShopClass.Core.Measure;
 internal static class Said
 {
     /// <summary>Exactly as stored, with its unit.</summary>
-    public static string Exactly(Length length, UnitSystem unit)
-    {
-        var written = LengthWriter.WriteExact(length, unit);
-        return char.IsLetter(written[^1])
-            ? written
-            : $"{written} {(unit is UnitSystem.Inch ? "in" : "mm")}";
-    }
+    public static string Exactly(Length length, UnitSystem unit) =>
+        LengthWriter.WriteExactWithUnit(length, unit);
 
     /// <summary>A range in round figures of the unit, never wider than the range itself.</summary>
     public static string Between(Length least, Length most, UnitSystem unit) =>

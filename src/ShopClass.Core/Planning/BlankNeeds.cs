@@ -64,7 +64,7 @@ public static class BlankNeeds
 
     /// <summary>Thicknesses differ by less than a course's precision, so they are written exactly.</summary>
     internal static string WriteExact(Length length, CourseRules rules) =>
-        $"{LengthWriter.WriteExact(length, rules.Unit)} {(rules.Unit is UnitSystem.Inch ? "in" : "mm")}";
+        LengthWriter.WriteExactWithUnit(length, rules.Unit);
 
     private static Length LeastThickness(Part part, CourseRules rules, Surfacing surfacing)
     {

@@ -57,7 +57,7 @@ internal static class CourseFileWriter
         var all = new JObject();
         foreach (var rule in RuleBook.Lengths)
         {
-            all[rule.Key] = Written(rule.Get(rules), rules.Unit);
+            all[rule.Key] = LengthWriter.WriteExactWithUnit(rule.Get(rules), rules.Unit);
         }
 
         all["planingTaught"] = rules.PlaningTaught;
@@ -81,9 +81,9 @@ internal static class CourseFileWriter
             ["letter"] = part.Letter,
             ["name"] = part.Name,
             ["quantity"] = part.Quantity,
-            ["thickness"] = Written(part.Finished.Thickness, unit),
-            ["width"] = Written(part.Finished.Width, unit),
-            ["length"] = Written(part.Finished.Length, unit),
+            ["thickness"] = LengthWriter.WriteExactWithUnit(part.Finished.Thickness, unit),
+            ["width"] = LengthWriter.WriteExactWithUnit(part.Finished.Width, unit),
+            ["length"] = LengthWriter.WriteExactWithUnit(part.Finished.Length, unit),
         };
         if (part.Grain is not GrainDirection.AlongLength)
         {
@@ -100,7 +100,7 @@ internal static class CourseFileWriter
             part.Open.Select(o => new JObject
             {
                 ["dimension"] = FileWords.Dimensions.For(o.Dimension),
-                ["extra"] = Written(o.Extra, unit),
+                ["extra"] = LengthWriter.WriteExactWithUnit(o.Extra, unit),
                 ["until"] = o.Until,
             })
         );
@@ -152,13 +152,13 @@ internal static class CourseFileWriter
             ["name"] = board.Name,
             ["species"] = board.SpeciesId,
             ["surfacing"] = FileWords.Surfacings.For(board.Surfacing),
-            ["thickness"] = Written(board.Thickness, unit),
-            ["widthAtStart"] = Written(board.WidthAtStart, unit),
-            ["widthAtMiddle"] = Written(board.WidthAtMiddle, unit),
-            ["widthAtEnd"] = Written(board.WidthAtEnd, unit),
-            ["length"] = Written(board.Length, unit),
-            ["trimStart"] = Written(board.TrimStart, unit),
-            ["trimEnd"] = Written(board.TrimEnd, unit),
+            ["thickness"] = LengthWriter.WriteExactWithUnit(board.Thickness, unit),
+            ["widthAtStart"] = LengthWriter.WriteExactWithUnit(board.WidthAtStart, unit),
+            ["widthAtMiddle"] = LengthWriter.WriteExactWithUnit(board.WidthAtMiddle, unit),
+            ["widthAtEnd"] = LengthWriter.WriteExactWithUnit(board.WidthAtEnd, unit),
+            ["length"] = LengthWriter.WriteExactWithUnit(board.Length, unit),
+            ["trimStart"] = LengthWriter.WriteExactWithUnit(board.TrimStart, unit),
+            ["trimEnd"] = LengthWriter.WriteExactWithUnit(board.TrimEnd, unit),
         };
         if (board.Price is { } price)
         {
@@ -178,10 +178,10 @@ internal static class CourseFileWriter
         var all = new JObject
         {
             ["kind"] = FileWords.Defects.For(defect.Kind),
-            ["from"] = Written(defect.Place.From, unit),
-            ["to"] = Written(defect.Place.To, unit),
-            ["near"] = Written(defect.Place.Near, unit),
-            ["far"] = Written(defect.Place.Far, unit),
+            ["from"] = LengthWriter.WriteExactWithUnit(defect.Place.From, unit),
+            ["to"] = LengthWriter.WriteExactWithUnit(defect.Place.To, unit),
+            ["near"] = LengthWriter.WriteExactWithUnit(defect.Place.Near, unit),
+            ["far"] = LengthWriter.WriteExactWithUnit(defect.Place.Far, unit),
         };
         if (defect.Reach is not DefectReach.Through)
         {
@@ -189,15 +189,6 @@ internal static class CourseFileWriter
         }
 
         return all;
-    }
-
-    /// <summary>Exactly, with its unit.</summary>
-    private static string Written(Length length, UnitSystem unit)
-    {
-        var exact = LengthWriter.WriteExact(length, unit);
-        return char.IsLetter(exact[^1]) ? exact
-            : unit is UnitSystem.Inch ? $"{exact} in"
-            : $"{exact} mm";
     }
 
     private static void Add(JObject all, string field, string text)

@@ -49,6 +49,13 @@ public static class ShopStore
         string connectionString
     ) =>
         options
-            .UseSqlite(connectionString, sqlite => sqlite.MigrationsAssembly(MigrationsAssembly))
+            .UseSqlite(
+                connectionString,
+                sqlite =>
+                    // One statement sees one state of the store; the collections are small.
+                    sqlite
+                        .MigrationsAssembly(MigrationsAssembly)
+                        .UseQuerySplittingBehavior(QuerySplittingBehavior.SingleQuery)
+            )
             .AddInterceptors(new SqliteSettings.Interceptor());
 }

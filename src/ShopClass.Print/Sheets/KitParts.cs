@@ -76,7 +76,7 @@ internal static class KitParts
 
     // These are often finer than the course measures, so they are written as they were entered.
     private static string Exactly(Length extra, Precision precision) =>
-        $"{LengthWriter.WriteExact(extra, precision.Unit())} {(precision.Unit() is UnitSystem.Inch ? "in" : "mm")}";
+        LengthWriter.WriteExactWithUnit(extra, precision.Unit());
 
     private static string Name(PartDimension dimension) =>
         dimension switch

@@ -64,7 +64,7 @@ public static class BlankRows
             yield return "Its length runs across the board";
         foreach (var open in part.Open)
         {
-            var extra = LengthWriter.WriteWithUnit(open.Extra, precision);
+            var extra = LengthWriter.WriteExactWithUnit(open.Extra, precision.Unit());
             yield return $"{Words(open.Dimension)} stays open, {extra} over, until {open.Until}";
         }
     }

@@ -16,7 +16,7 @@ public static class PartWords
 
     // An extra is often smaller than the finest mark of the course, so it is written as it is stored.
     public static string Open(OpenDimension open, UnitSystem unit) =>
-        $"{open.Dimension} {Exactly(open.Extra, unit)} over until {open.Until}";
+        $"{open.Dimension} {LengthWriter.WriteExactWithUnit(open.Extra, unit)} over until {open.Until}";
 
     /// <summary>What is told in a few words beside the sizes.</summary>
     public static IEnumerable<string> Notes(Part part, UnitSystem unit)
@@ -81,14 +81,7 @@ public static class PartWords
     }
 
     private static string ExactSize(FinishedSize size, UnitSystem unit) =>
-        $"{LengthWriter.WriteExact(size.Thickness, unit)} × {LengthWriter.WriteExact(size.Width, unit)} × {Exactly(size.Length, unit)}";
-
-    private static string Exactly(Length length, UnitSystem unit)
-    {
-        var exact = LengthWriter.WriteExact(length, unit);
-        var sign = unit is UnitSystem.Inch ? "in" : "mm";
-        return exact.Any(char.IsLetter) ? exact : $"{exact} {sign}";
-    }
+        $"{LengthWriter.WriteExact(size.Thickness, unit)} × {LengthWriter.WriteExact(size.Width, unit)} × {LengthWriter.WriteExactWithUnit(size.Length, unit)}";
 
     private static IEnumerable<string> When(bool holds, string words) => holds ? [words] : [];
 }

@@ -52,10 +52,10 @@ public sealed class LengthEntry
         if (length != length.RoundTo(FinestSaid(unit)))
             return $"about {LengthWriter.WriteWithUnit(length, Precisions.For(unit)[^1])}";
 
-        var sign = unit is UnitSystem.Inch ? "in" : "mm";
         var exact = LengthWriter.WriteExact(length, unit);
+        var withUnit = LengthWriter.WriteExactWithUnit(length, unit);
         var typed = text.Trim().TrimEnd('"', '″', '”').TrimEnd();
-        return typed == exact || typed == $"{exact} {sign}" ? null : $"= {exact} {sign}";
+        return typed == exact || typed == withUnit ? null : $"= {withUnit}";
     }
 
     // An inch rule ends at 64ths; a millimetre field can say every hundredth.
