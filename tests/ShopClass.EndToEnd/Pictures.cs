@@ -56,6 +56,10 @@ public sealed class Pictures(RunningApp app)
         {
             await desk.Open(pages[page]);
             await desk.WaitUntilQuiet();
+            if (page == "course")
+                await desk
+                    .Page.Locator("#class")
+                    .EvaluateAsync("heading => heading.scrollIntoView()");
             await desk.Page.ScreenshotAsync(new() { Path = Path.Combine(folder, page + ".png") });
         }
 

@@ -200,7 +200,7 @@ public class KitSheetTests
                 Boards = [request.Boards[0] with { SpeciesId = "western-redcedar" }],
             },
         };
-        Assert.Contains("Your school's rules", Printed(Paper.A4).Text, StringComparison.Ordinal);
+        Assert.Contains("your school's policy", Printed(Paper.A4).Text, StringComparison.Ordinal);
         Assert.DoesNotContain("sensitise", Printed(Paper.A4).Text, StringComparison.Ordinal);
         Assert.Contains(
             "sensitise",

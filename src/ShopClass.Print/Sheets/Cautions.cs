@@ -7,16 +7,6 @@ namespace ShopClass.Print.Sheets;
 /// <summary>The cautions every sheet carries (common practice), and those of this plan. The shop's own rules come first.</summary>
 internal static class Cautions
 {
-    private static readonly string[] Usual =
-    [
-        "Your school's rules and your instructor come before anything on this sheet. Saw only under qualified supervision.",
-        "Wear eye protection and closed shoes; tie back hair and loose clothing. No gloves near a moving saw.",
-        "Hold the work firmly, and keep the free hand out of the line of cut. Start gently; support the waste at the end.",
-        "Cover the teeth of a saw that is not in use. Know where the first-aid kit is.",
-        "Do not saw painted, treated or unknown wood; look for nails, staples and hidden splits first.",
-        "Keep dust down: sweep wet or use a vacuum cleaner, and follow your local limits for wood dust.",
-    ];
-
     public static IReadOnlyList<string> For(CheckedPlan plan)
     {
         var sensitisers = plan
@@ -37,7 +27,7 @@ internal static class Cautions
             .Select(f => f.Sentence);
         return
         [
-            .. Usual,
+            .. UsualCautions.Sentences,
             .. sensitisers,
             .. verdict
                 .Concat(plan.Verdict.Routes)

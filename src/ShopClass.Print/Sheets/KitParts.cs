@@ -70,7 +70,7 @@ internal static class KitParts
             $"{Name(o.Dimension)} {Exactly(o.Extra, precision)} over until {o.Until}"
         );
         var face = part.ShowFace ? new[] { "show face" } : [];
-        var joints = part.JointNotes.Length > 0 ? new[] { part.JointNotes } : [];
+        var joints = part.JointNotes.Length > 0 ? new[] { part.JointNotes.TrimEnd('.') } : [];
         return string.Join("; ", open.Concat(joints).Concat(face));
     }
 
