@@ -32,8 +32,12 @@ public static class PlanSnapshot
     /// <summary>SHA-256 of the whole plan.</summary>
     public static string Fingerprint(CheckedPlan plan) => FingerprintOf(plan);
 
-    /// <summary>SHA-256 of everything a plan depends on. When it changes, plans made before are out of date.</summary>
-    public static string Fingerprint(PlanningRequest request) => FingerprintOf(request);
+    /// <summary>
+    /// SHA-256 of the project, the boards and the rules. When it changes, plans made before are out of date. The order of
+    /// goals is left out: it is somebody's choice among plans for the same wood.
+    /// </summary>
+    public static string Fingerprint(PlanningRequest request) =>
+        FingerprintOf(request with { Goals = PlanGoals.Usual });
 
     private static string FingerprintOf<T>(T value) =>
         Convert.ToHexStringLower(

@@ -53,7 +53,7 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
 
     /// <summary>
     /// Stores a plan as the next version. Refuses one whose rehearsal did not pass, and one made for a request that is
-    /// no longer what is stored (field "Request"). The same plan again gives back the version that is there.
+    /// no longer what is stored (field "Request"); the order of goals is the plan's own. The same plan again gives back the version that is there.
     /// </summary>
     public async Task<Outcome<StoredPlan>> SaveAsync(
         Viewer viewer,

@@ -169,6 +169,51 @@ public class PlanStoreTests(Shop shop) : IClassFixture<Shop>
     }
 
     [Fact]
+    public async Task A_plan_for_another_order_of_goals_is_the_next_version_and_keeps_its_order()
+    {
+        await using var store = shop.Copy();
+        PlanGoal[] goals = [.. PlanGoals.Usual.Reverse()];
+        var other = CheckedPlans.For(shop.Plan.Request with { Goals = goals });
+
+        var saved = Shop.Value(await SaveAsync(store, other));
+        var newest = await store.Plans.NewestAsync(
+            shop.Self,
+            shop.Student.Id,
+            shop.Project.Id,
+            Cancel
+        );
+
+        Assert.Equal((2, false), (saved.Number, saved.IsOutOfDate));
+        Assert.Equal((saved.Id, false), (newest!.Id, newest.IsOutOfDate));
+        Assert.Equal(goals, newest.Checked.Request.Goals);
+        Assert.False((await StateAsync(store)).IsOutOfDate);
+        var first = await store.Plans.FindAsync(shop.Self, shop.PlanId, Cancel);
+        Assert.False(first!.IsOutOfDate);
+    }
+
+    [Fact]
+    public async Task A_plan_for_another_order_of_goals_goes_out_of_date_with_its_board_and_is_refused_then()
+    {
+        await using var store = shop.Copy();
+        PlanGoal[] goals = [.. PlanGoals.Usual.Reverse()];
+        var other = CheckedPlans.For(shop.Plan.Request with { Goals = goals });
+        Shop.Value(await SaveAsync(store, other));
+        Shop.Value(
+            await store.Boards.SaveAsync(
+                shop.Self,
+                shop.Board.Id,
+                Wood.Pine(length: 90),
+                shop.Board.Version,
+                Cancel
+            )
+        );
+
+        Assert.True((await StateAsync(store)).IsOutOfDate);
+        var again = await SaveAsync(store, other);
+        Assert.Equal("Request", Assert.Single(again.Problems).Field);
+    }
+
+    [Fact]
     public async Task A_plan_whose_rehearsal_broke_a_must_is_refused_with_what_was_broken()
     {
         await using var store = shop.Copy();

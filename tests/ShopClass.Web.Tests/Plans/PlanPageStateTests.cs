@@ -71,4 +71,19 @@ public class PlanPageStateTests
                 Outcome<StoredPlan>.Refused(new FieldProblem("Request", "Changed since."))
             )
         );
+
+    [Fact]
+    public void The_next_plan_puts_first_what_the_plan_on_show_does()
+    {
+        PlanGoal[] goals = [.. PlanGoals.Usual.Reverse()];
+        var state = new PlanPageState();
+        state.Found(HandMade.Request, null);
+        Assert.Equal(PlanGoals.Usual, state.RequestToMake!.Goals);
+
+        var chosen = HandMade.Made() with { Request = HandMade.Request with { Goals = goals } };
+        state.Found(HandMade.Request, HandMade.Stored(chosen));
+
+        Assert.Equal(goals, state.RequestToMake!.Goals);
+        Assert.Equal(PlanGoals.Usual, state.Request!.Goals);
+    }
 }

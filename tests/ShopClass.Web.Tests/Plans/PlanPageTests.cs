@@ -1,6 +1,7 @@
 using Bunit;
 using Microsoft.AspNetCore.Components.Web;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Planning.Alternatives;
 using ShopClass.Core.Planning.Reasons;
 using ShopClass.Data.Access;
 using ShopClass.Web.Features.Plans;
@@ -10,6 +11,8 @@ namespace ShopClass.Web.Tests.Plans;
 public sealed class PlanPageTests : IAsyncLifetime
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    private static readonly Length Eleven = Length.FromInches(11, 1, 4);
 
     private Classroom _room = default!;
 
@@ -82,6 +85,37 @@ public sealed class PlanPageTests : IAsyncLifetime
             BlankReasons.Of((await NewestAsync())!.Checked).Select(r => r.Sentence),
             page.FindAll(".blank-whys dd p").Select(p => p.TextContent)
         );
+    }
+
+    [Fact]
+    public async Task Another_way_is_shown_beside_the_usual_and_becomes_the_next_version()
+    {
+        // Wide enough for the rail beside a side, long enough for all of them one after another.
+        await _room.LogAsync(
+            Classroom.Pine with
+            {
+                WidthAtStart = Eleven,
+                WidthAtMiddle = Eleven,
+                WidthAtEnd = Eleven,
+            }
+        );
+        var page = Open();
+        page.WaitForElement(".ways button", Patience);
+        Assert.Empty(page.FindAll(".way"));
+
+        await page.Find(".ways button").ClickAsync(new());
+        page.WaitForElement(".way", Patience);
+        Assert.InRange(page.FindAll(".way").Count, 2, 3);
+        Assert.Single(page.FindAll(".way .mark"));
+        var other = page.FindAll(".way button")[0];
+        var name = page.Find($"#{other.GetAttribute("aria-describedby")}").TextContent;
+        await other.ClickAsync(new());
+
+        page.WaitForState(() => page.FindAll(".way").Count == 0, Patience);
+        var stored = await NewestAsync();
+        Assert.Equal((2, false), (stored!.Number, stored.IsOutOfDate));
+        var kind = WayKinds.All.Single(k => k.Words() == name);
+        Assert.Equal(kind.Goals(), stored.Checked.Request.Goals);
     }
 
     [Fact]

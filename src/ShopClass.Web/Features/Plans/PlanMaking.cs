@@ -3,10 +3,14 @@ using ShopClass.Core.Planning;
 namespace ShopClass.Web.Features.Plans;
 
 /// <summary>
-/// One plan being made, away from the page so that it stays awake. A quick plan is simply there; for one that takes over
-/// a second it tells how far the search is. Disposing stops the search and forgets its result.
+/// Something the planner makes, away from the page so that it stays awake. What is quick is simply there; where it takes
+/// over a second it tells how far the search is. Disposing stops the search and forgets its result.
 /// </summary>
-public sealed class PlanMaking(PlanningRequest request, Func<Task> onSlow) : IDisposable
+public class PlanMaking<T>(
+    Func<IProgress<PlanProgress>, CancellationToken, T> make,
+    Func<Task> onSlow
+) : IDisposable
+    where T : class
 {
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(1);
 
@@ -20,14 +24,11 @@ public sealed class PlanMaking(PlanningRequest request, Func<Task> onSlow) : IDi
     /// <summary>How far the search is, in hundredths of the steps it may take.</summary>
     public int Hundredths => _hundredths;
 
-    /// <summary>The plan, or null when its making was stopped.</summary>
-    public async Task<CheckedPlan?> MakeAsync()
+    /// <summary>What was made, or null when its making was stopped.</summary>
+    public async Task<T?> MakeAsync()
     {
         var token = _stop.Token;
-        var making = Task.Run(
-            () => CheckedPlan.Make(request, new Teller(this), token),
-            CancellationToken.None
-        );
+        var making = Task.Run(() => make(new Teller(this), token), CancellationToken.None);
         while (
             await Task.WhenAny(making, Task.Delay(Beat)) != making && !token.IsCancellationRequested
         )
@@ -37,8 +38,8 @@ public sealed class PlanMaking(PlanningRequest request, Func<Task> onSlow) : IDi
         }
         try
         {
-            var plan = await making;
-            return token.IsCancellationRequested ? null : plan;
+            var made = await making;
+            return token.IsCancellationRequested ? null : made;
         }
         catch (OperationCanceledException) when (token.IsCancellationRequested)
         {
@@ -48,7 +49,13 @@ public sealed class PlanMaking(PlanningRequest request, Func<Task> onSlow) : IDi
 
     public void Dispose()
     {
-        if (_isDisposed)
+        Dispose(disposing: true);
+        GC.SuppressFinalize(this);
+    }
+
+    protected virtual void Dispose(bool disposing)
+    {
+        if (_isDisposed || !disposing)
             return;
         _isDisposed = true;
         _stop.Cancel();
@@ -56,7 +63,7 @@ public sealed class PlanMaking(PlanningRequest request, Func<Task> onSlow) : IDi
     }
 
     /// <summary>Hears of progress on the planner's own thread and only notes it: the page looks once a second.</summary>
-    private sealed class Teller(PlanMaking making) : IProgress<PlanProgress>
+    private sealed class Teller(PlanMaking<T> making) : IProgress<PlanProgress>
     {
         public void Report(PlanProgress value) =>
             making._hundredths =
@@ -65,3 +72,7 @@ public sealed class PlanMaking(PlanningRequest request, Func<Task> onSlow) : IDi
                     : (int)Math.Min(100, 100L * value.StepsTaken / value.StepLimit);
     }
 }
+
+/// <summary>One plan being made.</summary>
+public sealed class PlanMaking(PlanningRequest request, Func<Task> onSlow)
+    : PlanMaking<CheckedPlan>((teller, token) => CheckedPlan.Make(request, teller, token), onSlow);

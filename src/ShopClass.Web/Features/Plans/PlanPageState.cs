@@ -11,6 +11,15 @@ public sealed class PlanPageState
     /// <summary>What a plan would be asked now.</summary>
     public PlanningRequest? Request { get; private set; }
 
+    /// <summary>The same, with what the plan on show puts first: whoever chose that keeps it in the next plan.</summary>
+    public PlanningRequest? RequestToMake =>
+        Request is { } request && Shown is { } shown
+            ? request with
+            {
+                Goals = shown.Checked.Request.Goals,
+            }
+            : Request;
+
     /// <summary>The stored plan on show; never one whose rehearsal did not pass.</summary>
     public StoredPlan? Shown { get; private set; }
 
