@@ -14,6 +14,8 @@ public sealed class PlanPageTests : IAsyncLifetime
 
     private static readonly Length Eleven = Length.FromInches(11, 1, 4);
 
+    private static readonly Length Six = Length.FromInches(6);
+
     private Classroom _room = default!;
 
     public async ValueTask InitializeAsync() =>
@@ -116,6 +118,35 @@ public sealed class PlanPageTests : IAsyncLifetime
         Assert.Equal((2, false), (stored!.Number, stored.IsOutOfDate));
         var kind = WayKinds.All.Single(k => k.Words() == name);
         Assert.Equal(kind.Goals(), stored.Checked.Request.Goals);
+    }
+
+    [Fact]
+    public async Task Where_there_is_no_other_way_it_says_so_and_shows_none()
+    {
+        // Every part takes the whole width, so they lie one after another whatever is put first.
+        await _room.LogAsync(
+            Classroom.Pine with
+            {
+                WidthAtStart = Six,
+                WidthAtMiddle = Six,
+                WidthAtEnd = Six,
+            }
+        );
+        var page = Open();
+        await page.WaitForElement(".ways button", Patience).ClickAsync(new());
+
+        page.WaitForState(
+            () =>
+                page.FindAll(".ways button").Count == 0
+                && page.FindAll(".ways [role=status]").Count == 0,
+            Patience
+        );
+        Assert.Contains(
+            "no other layout",
+            page.Find(".ways").TextContent,
+            StringComparison.Ordinal
+        );
+        Assert.Empty(page.FindAll(".way"));
     }
 
     [Fact]
