@@ -65,6 +65,8 @@ public class DrawingLaws
                     from t in s.Strips
                     from b in t.Blanks
                     select (Tag: b.Key.ToString(), Rect: b.In(t));
+                if (!blanks.Any())
+                    return; // bad places can leave a random layout without one
                 var scale =
                     drawing
                         .Shapes.OfType<Box>()
