@@ -2,7 +2,7 @@
 FROM mcr.microsoft.com/dotnet/sdk:10.0 AS build
 WORKDIR /source
 COPY . .
-RUN dotnet publish src/ShopClass.Web --configuration Release --output /app
+RUN dotnet publish src/ShopClass.Web --configuration Release --use-current-runtime --self-contained false --output /app
 
 FROM mcr.microsoft.com/dotnet/aspnet:10.0
 WORKDIR /app

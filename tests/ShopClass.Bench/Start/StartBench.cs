@@ -16,7 +16,7 @@ internal static class StartBench
         if (!File.Exists(webAssembly))
         {
             await Console.Error.WriteLineAsync(
-                $"{webAssembly} is not there. Publish the app first: dotnet publish src/ShopClass.Web -c Release -o artifacts/app"
+                $"{webAssembly} is not there. Publish the app first: dotnet publish src/ShopClass.Web -c Release --use-current-runtime --self-contained false -o artifacts/app"
             );
             return 2;
         }
