@@ -24,7 +24,7 @@ internal sealed class PartCell(
 
     private double FaceHeight => part.Finished.Width.Ticks * pointsPerTick;
 
-    private string Heading => $"{part.Letter}  {part.Name}, {part.Quantity} of";
+    private string Heading => $"{part.Letter}  {part.Name} × {part.Quantity}";
 
     private string Size => SizeOf(part, precision);
 
