@@ -30,11 +30,12 @@ public static class ShopJson
     }
 }
 
-internal sealed class LengthJson : JsonConverter<Length>
+/// <summary>Keeps a length as its exact whole number of ticks.</summary>
+public sealed class LengthJson : JsonConverter<Length>
 {
     public override Length Read(
         ref Utf8JsonReader reader,
-        Type type,
+        Type typeToConvert,
         JsonSerializerOptions options
     ) => Length.FromTicks(reader.GetInt64());
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
+using ShopClass.Data.Store;
 
 namespace ShopClass.Web.Features.Boards;
 
@@ -10,7 +11,7 @@ public sealed class BoardDraft
 {
     private static readonly JsonSerializerOptions Format = new()
     {
-        Converters = { new LengthAsTicks() },
+        Converters = { new LengthJson() },
     };
 
     public string Name { get; set; } = "";

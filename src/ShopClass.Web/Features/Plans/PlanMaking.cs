@@ -1,76 +1,19 @@
 using ShopClass.Core.Planning;
+using ShopClass.Web.Features.Shared;
 
 namespace ShopClass.Web.Features.Plans;
 
-/// <summary>
-/// Something the planner makes, away from the page so that it stays awake. What is quick is simply there; where it takes
-/// over a second it tells how far the search is. Disposing stops the search and forgets its result.
-/// </summary>
+/// <summary>Something the planner makes; how far it is counts in the steps its search may take.</summary>
 public class PlanMaking<T>(
     Func<IProgress<PlanProgress>, CancellationToken, T> make,
     Func<Task> onSlow
-) : IDisposable
+) : SlowWork<PlanProgress, T>(make, InHundredths, onSlow)
     where T : class
 {
-    private static readonly TimeSpan Beat = TimeSpan.FromSeconds(1);
-
-    private readonly CancellationTokenSource _stop = new();
-    private volatile int _hundredths;
-    private bool _isDisposed;
-
-    /// <summary>Whether it has taken so long that a person wants to know how far it is.</summary>
-    public bool IsSlow { get; private set; }
-
-    /// <summary>How far the search is, in hundredths of the steps it may take.</summary>
-    public int Hundredths => _hundredths;
-
-    /// <summary>What was made, or null when its making was stopped.</summary>
-    public async Task<T?> MakeAsync()
-    {
-        var token = _stop.Token;
-        var making = Task.Run(() => make(new Teller(this), token), CancellationToken.None);
-        while (
-            await Task.WhenAny(making, Task.Delay(Beat)) != making && !token.IsCancellationRequested
-        )
-        {
-            IsSlow = true;
-            await onSlow();
-        }
-        try
-        {
-            var made = await making;
-            return token.IsCancellationRequested ? null : made;
-        }
-        catch (OperationCanceledException) when (token.IsCancellationRequested)
-        {
-            return null;
-        }
-    }
-
-    public void Dispose()
-    {
-        Dispose(disposing: true);
-        GC.SuppressFinalize(this);
-    }
-
-    protected virtual void Dispose(bool disposing)
-    {
-        if (_isDisposed || !disposing)
-            return;
-        _isDisposed = true;
-        _stop.Cancel();
-        _stop.Dispose();
-    }
-
-    /// <summary>Hears of progress on the planner's own thread and only notes it: the page looks once a second.</summary>
-    private sealed class Teller(PlanMaking<T> making) : IProgress<PlanProgress>
-    {
-        public void Report(PlanProgress value) =>
-            making._hundredths =
-                value.StepLimit == 0
-                    ? 0
-                    : (int)Math.Min(100, 100L * value.StepsTaken / value.StepLimit);
-    }
+    private static int InHundredths(PlanProgress progress) =>
+        progress.StepLimit == 0
+            ? 0
+            : (int)Math.Min(100, 100L * progress.StepsTaken / progress.StepLimit);
 }
 
 /// <summary>One plan being made.</summary>
