@@ -13,6 +13,12 @@ public sealed record Project
 
     /// <summary>The parts, in the order of the parts list. Letters are unique.</summary>
     public IReadOnlyList<Part> Parts { get; init; } = [];
+
+    /// <summary>The joints between parts.</summary>
+    public IReadOnlyList<Joint> Joints { get; init; } = [];
+
+    /// <summary>Sizes that must agree.</summary>
+    public IReadOnlyList<SizeCheck> SizeChecks { get; init; } = [];
 }
 
 /// <summary>A row of the parts list.</summary>
