@@ -1,0 +1,159 @@
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning;
+using ShopClass.Core.Sawing;
+
+namespace ShopClass.Core.Remakes;
+
+/// <summary>
+/// The pieces of wood that lie on the bench when a part is spoiled, each as a board of its own: the planner and the
+/// rehearsal then treat them like any other.
+/// </summary>
+/// <remarks>
+/// A piece with both edges of an S4S board stays S4S; one that was ripped from it has a sawn edge and is taken as S2S.
+/// Sawn ends need no trim; an end that is still the board's own keeps the board's. Bad places come along, cut to the piece.
+/// </remarks>
+internal sealed class PiecesAtHand
+{
+    private readonly Mishap mishap;
+    private readonly IReadOnlyList<Piece> pieces;
+
+    public PiecesAtHand(Mishap mishap)
+    {
+        this.mishap = mishap;
+        var steps = mishap.Plan.Rehearsal.Steps;
+        ArgumentOutOfRangeException.ThrowIfNegative(mishap.CutsMade);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(mishap.CutsMade, steps.Count - 1);
+        pieces = steps[mishap.CutsMade].Pieces;
+        Place = PlaceOf(mishap.Plan.Plan, mishap.Spoiled);
+    }
+
+    /// <summary>Where the spoiled blank lies, and on which board.</summary>
+    public (string BoardId, BoardRect Rect, PlacedBlank Blank) Place { get; }
+
+    /// <summary>The wood that is lost.</summary>
+    public BoardRect Lost => mishap.Lost ?? Place.Rect;
+
+    /// <summary>Offcuts, waste and what is left of the spoiled blank: wood that nothing else waits for.</summary>
+    public IReadOnlyList<Board> Free =>
+        [
+            .. Remainders(),
+            .. pieces
+                .Where(p => p.Fate is PieceFate.Offcut or PieceFate.Waste)
+                .Select((p, i) => AsBoard(p.BoardId, p.Rect, $"free {i + 1}", FreeName(p))),
+        ];
+
+    /// <summary>Wood that blanks are still to be sawn from, with the lost place marked bad.</summary>
+    public IReadOnlyList<Board> Unsawn =>
+        [
+            .. pieces
+                .Where(p => p.Fate is PieceFate.Stock)
+                .Select(
+                    (p, i) =>
+                        AsBoard(p.BoardId, p.Rect, $"unsawn {i + 1}", $"rest of {Name(p.BoardId)}")
+                ),
+        ];
+
+    /// <summary>The blanks that are not sawn out yet, without the spoiled one.</summary>
+    public IReadOnlyList<BlankKey> StillToSaw =>
+        [
+            .. Placed(mishap.Plan.Plan)
+                .Where(b =>
+                    b.Blank.Key != mishap.Spoiled
+                    && pieces.Any(p =>
+                        p.Fate is PieceFate.Stock
+                        && p.BoardId == b.BoardId
+                        && p.Rect.Contains(b.Rect)
+                    )
+                )
+                .Select(b => b.Blank.Key)
+                .Order(),
+        ];
+
+    /// <summary>Every blank of a plan and where it lies.</summary>
+    public static IEnumerable<(string BoardId, BoardRect Rect, PlacedBlank Blank)> Placed(
+        CutPlan plan
+    ) =>
+        from layout in plan.Boards
+        from section in layout.Sections
+        from strip in section.Strips
+        from blank in strip.Blanks
+        select (layout.BoardId, blank.In(strip), blank);
+
+    private static (string, BoardRect, PlacedBlank) PlaceOf(CutPlan plan, BlankKey key)
+    {
+        foreach (var placed in Placed(plan))
+        {
+            if (placed.Blank.Key == key)
+                return placed;
+        }
+
+        throw new ArgumentException($"The plan has no blank {key}.", nameof(key));
+    }
+
+    /// <summary>What is left of the spoiled blank before and behind the lost place, where it was sawn out already.</summary>
+    private IEnumerable<Board> Remainders()
+    {
+        var sawn = pieces.FirstOrDefault(p => p.Blank == mishap.Spoiled);
+        if (sawn is null)
+            yield break;
+        var before = sawn.Rect with { To = Length.Min(sawn.Rect.To, Lost.From) };
+        var behind = sawn.Rect with { From = Length.Max(sawn.Rect.From, Lost.To) };
+        var name = $"what is left of {mishap.Spoiled}";
+        if (before.From < before.To)
+            yield return AsBoard(sawn.BoardId, before, "left before", name);
+        if (behind.From < behind.To)
+            yield return AsBoard(sawn.BoardId, behind, "left behind", name);
+    }
+
+    private static string FreeName(Piece piece) =>
+        piece.Fate is PieceFate.Offcut ? "offcut" : "waste";
+
+    private string Name(string boardId) => Source(boardId).Name;
+
+    private Board Source(string boardId) => mishap.Plan.Request.Boards.First(b => b.Id == boardId);
+
+    private Board AsBoard(string boardId, BoardRect rect, string id, string name)
+    {
+        var board = Source(boardId);
+        var whole = rect.Near == Length.Zero && rect.Far == board.SmallestWidth;
+        var within = rect with { To = Length.Min(rect.To, board.Length) };
+        return new()
+        {
+            Id = id,
+            Name = name,
+            SpeciesId = board.SpeciesId,
+            Surfacing = Surfaced(board.Surfacing, whole),
+            Thickness = board.Thickness,
+            WidthAtStart = within.Across,
+            WidthAtMiddle = within.Across,
+            WidthAtEnd = within.Across,
+            Length = within.Along,
+            TrimStart = Length.Max(Length.Zero, board.TrimStart - within.From),
+            TrimEnd = Length.Max(Length.Zero, within.To - (board.Length - board.TrimEnd)),
+            Defects = [.. BadPlaces(board, within)],
+        };
+    }
+
+    private static Surfacing Surfaced(Surfacing board, bool whole) =>
+        board is Surfacing.Rough || whole ? board : Surfacing.S2S;
+
+    private IEnumerable<Defect> BadPlaces(Board board, BoardRect piece)
+    {
+        var all =
+            board.Id == Place.BoardId
+                ? board.Defects.Append(new Defect(DefectKind.Other, Lost))
+                : board.Defects;
+        return from defect in all
+            where defect.Place.Overlaps(piece)
+            select defect with
+            {
+                Place = new(
+                    Length.Max(defect.Place.From, piece.From) - piece.From,
+                    Length.Min(defect.Place.To, piece.To) - piece.From,
+                    Length.Max(defect.Place.Near, piece.Near) - piece.Near,
+                    Length.Min(defect.Place.Far, piece.Far) - piece.Near
+                ),
+            };
+    }
+}
