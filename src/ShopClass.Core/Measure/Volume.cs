@@ -11,6 +11,9 @@ public readonly record struct Volume
     /// <summary>The volume in cubic ticks.</summary>
     public Int128 CubicTicks { get; }
 
+    /// <summary>A volume of so many cubic ticks.</summary>
+    public static Volume FromCubicTicks(Int128 cubicTicks) => new(cubicTicks);
+
     /// <summary>The volume of a block with these sides.</summary>
     public static Volume Of(Length thickness, Length width, Length length) =>
         new((Int128)thickness.Ticks * width.Ticks * length.Ticks);

@@ -5,8 +5,6 @@ namespace ShopClass.Web.Features.Boards;
 /// <summary>What stands in the field for the wood: the text as typed, and which species it names.</summary>
 public sealed class SpeciesEntry
 {
-    private const int MostNamed = 4;
-
     public string Text { get; private set; } = "";
 
     public Species? Species { get; private set; }
@@ -29,33 +27,9 @@ public sealed class SpeciesEntry
         Problem = null;
         if (Text.Length == 0)
             return;
-        var found = Named(Text) is { } exact ? [exact] : Holding(Text);
-        if (found is [var only])
-            (Species, Text) = (only, only.CommonName);
-        else
-            Problem =
-                found.Count == 0
-                    ? $"No wood in the list is called “{Shortened(Text)}”. Choose one from the list."
-                    : $"Several woods are called that: {Listed(found)}. Choose one.";
+        var read = SpeciesNames.Read(Text);
+        Species = read.Value;
+        Problem = read.Problem;
+        Text = Species?.CommonName ?? Text;
     }
-
-    private static Species? Named(string text) =>
-        SpeciesTable.All.FirstOrDefault(s =>
-            s.CommonName.Equals(text, StringComparison.OrdinalIgnoreCase)
-            || s.ScientificName.Equals(text, StringComparison.OrdinalIgnoreCase)
-        );
-
-    private static List<Species> Holding(string text) =>
-        [
-            .. SpeciesTable.All.Where(s =>
-                s.CommonName.Contains(text, StringComparison.OrdinalIgnoreCase)
-                || s.ScientificName.Contains(text, StringComparison.OrdinalIgnoreCase)
-            ),
-        ];
-
-    private static string Listed(List<Species> found) =>
-        string.Join(", ", found.Take(MostNamed).Select(s => s.CommonName))
-        + (found.Count > MostNamed ? " and others" : "");
-
-    private static string Shortened(string text) => text.Length <= 40 ? text : text[..40] + "…";
 }
