@@ -1,0 +1,80 @@
+namespace ShopClass.Core.Planning.Classes.Staged;
+
+/// <summary>What makes a half-done packing promising: little waste, and big pieces gone first. Smaller is better.</summary>
+/// <param name="Start">Added to the waste, so that early packings without any are told apart by their pieces.</param>
+/// <param name="Power">Whether the mean size of the pieces packed counts: 0 not, 1 fully, else by its root.</param>
+internal readonly record struct BeamGuide(double Start, int Power)
+{
+    public double Of(double wasted, double meanShare) =>
+        Power switch
+        {
+            0 => wasted + Start,
+            1 => (wasted + Start) / meanShare,
+            _ => (wasted + Start) / Math.Sqrt(meanShare),
+        };
+}
+
+/// <summary>Random words that name what is packed: the sum over pieces is the same in whatever order they came.</summary>
+internal static class BeamKeys
+{
+    public static ulong[][] For(IReadOnlyList<Piece> pieces)
+    {
+        var state = 0x5DEECE66DUL;
+        return
+        [
+            .. pieces.Select(p =>
+                (ulong[])[.. Enumerable.Range(0, p.Count + 1).Select(_ => Next(ref state))]
+            ),
+        ];
+    }
+
+    // SplitMix64 (Steele, Lea, Flood 2014): a fixed sequence that no library update changes.
+    private static ulong Next(ref ulong state)
+    {
+        unchecked
+        {
+            state += 0x9E3779B97F4A7C15;
+            var z = state;
+            z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
+            z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
+            return z ^ (z >> 31);
+        }
+    }
+}
+
+/// <summary>Turns the record of what was laid into boards.</summary>
+internal static class BeamLog
+{
+    public static IReadOnlyList<CutBoard> Boards(
+        IReadOnlyList<(int Before, Laid Laid)> log,
+        int last
+    )
+    {
+        var moves = new Stack<Laid>();
+        for (var at = last; at >= 0; at = log[at].Before)
+            moves.Push(log[at].Laid);
+        var boards = new List<(int Plank, List<List<List<(int, Way)>>> Sections)>();
+        foreach (var move in moves)
+        {
+            if (move.Level < 0)
+                boards.Add((move.Plank, []));
+            if (move.Level <= 0)
+                boards[^1].Sections.Add([]);
+            if (move.Level <= 1)
+                boards[^1].Sections[^1].Add([]);
+            boards[^1].Sections[^1][^1].Add((move.Piece, move.Way));
+        }
+
+        return
+        [
+            .. boards.Select(b => new CutBoard(
+                b.Plank,
+                [
+                    .. b.Sections.Select(s => new CutSection([
+                        .. s.Select(strip => new CutStrip(strip)),
+                    ])),
+                ]
+            )),
+        ];
+    }
+}

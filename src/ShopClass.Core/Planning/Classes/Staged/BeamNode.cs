@@ -1,0 +1,60 @@
+using System.Runtime.InteropServices;
+
+namespace ShopClass.Core.Planning.Classes.Staged;
+
+/// <summary>A half-done packing: the board at hand with its section and strip, and the costs of all before it.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal struct BeamNode
+{
+    /// <summary>Cost of the boards before the one at hand.</summary>
+    public long Closed;
+
+    /// <summary>Area of the pieces packed.</summary>
+    public long Packed;
+
+    /// <summary>Names what is packed, for finding the same again.</summary>
+    public ulong Hash;
+
+    /// <summary>The kind of board at hand; -1 before the first.</summary>
+    public int Plank;
+
+    /// <summary>The section at hand begins and ends here.</summary>
+    public int SectionFrom,
+        SectionTo;
+
+    /// <summary>The strip at hand lies between these.</summary>
+    public int Near,
+        Far;
+
+    /// <summary>The strip at hand is filled up to here.</summary>
+    public int At;
+
+    /// <summary>The piece laid last; the pieces of a strip lie in the order of the list.</summary>
+    public int Last;
+
+    /// <summary>How many pieces are packed.</summary>
+    public int Count;
+
+    /// <summary>Its place in the record of what was laid.</summary>
+    public int Log;
+
+    /// <summary>Area of the board at hand that later pieces cannot have.</summary>
+    public readonly long Used(int width) =>
+        (long)SectionFrom * width
+        + (long)(SectionTo - SectionFrom) * Near
+        + (long)(At - SectionFrom) * (Far - Near);
+
+    /// <summary>Whether everything the other still can do, this one can do as well on the same board.</summary>
+    public readonly bool LeavesAtLeast(in BeamNode other)
+    {
+        if (SectionTo <= other.SectionFrom)
+            return true;
+        if (SectionFrom > other.SectionFrom || SectionTo > other.SectionTo)
+            return false;
+        return Far <= other.Near || (Near <= other.Near && Far <= other.Far && At <= other.At);
+    }
+}
+
+/// <summary>A step from one half-done packing to the next.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct BeamMove(int Parent, int Fit, int Level, int Plank);

@@ -1,0 +1,88 @@
+using CsCheck;
+using ShopClass.Core.Planning.Classes;
+using Xunit;
+
+namespace ShopClass.Core.Tests.Planning.Classes;
+
+public class StagedPackingTests
+{
+    private static readonly Gen<StagedItem> AnyItem = Gen.Select(
+        Gen.Int[1, 20],
+        Gen.Int[1, 30],
+        Gen.Int[1, 4],
+        (width, length, count) => new StagedItem(width, length, count)
+    );
+
+    private static readonly Gen<StagedStock> AnyStock = Gen.Select(
+        Gen.Int[20, 40],
+        Gen.Int[30, 90],
+        Gen.Int[80, 120],
+        (width, length, price) => new StagedStock(width, length, (long)width * length * price)
+    );
+
+    private static Gen<(StagedStock[] Stock, StagedItem[] Items)> Cases(int kinds) =>
+        Gen.Select(AnyStock.Array[1, 3], AnyItem.Array[1, kinds]);
+
+    [Fact]
+    public void Every_packing_is_sound_and_never_below_its_bound() =>
+        Cases(10)
+            .Sample(
+                c =>
+                {
+                    var result = Pack(c.Stock, c.Items, 50);
+                    Assert.True(result.IsComplete);
+                    Assert.Empty(StagedProblems.In(c.Stock, c.Items, result));
+                    Assert.True(result.Bound <= result.Cost);
+                },
+                iter: 30,
+                threads: 1
+            );
+
+    [Fact]
+    public void The_same_question_gives_the_same_packing() =>
+        Cases(8)
+            .Sample(
+                c =>
+                    Assert.Equal(
+                        Text(Pack(c.Stock, c.Items, 50)),
+                        Text(Pack(c.Stock, c.Items, 50))
+                    ),
+                iter: 10,
+                threads: 1
+            );
+
+    [Fact]
+    public void What_fits_on_no_board_is_told()
+    {
+        var result = Pack([new(10, 20, 5)], [new(11, 3, 1)]);
+        Assert.False(result.IsComplete);
+        Assert.Empty(result.Boards);
+    }
+
+    [Fact]
+    public void Nothing_to_cut_costs_nothing()
+    {
+        var result = Pack([new(10, 20, 5)], []);
+        Assert.True(result.IsProven);
+        Assert.Equal(0, result.Cost);
+    }
+
+    [Fact]
+    public void A_board_there_is_once_is_taken_once()
+    {
+        StagedStock[] stock = [new(10, 10, 1, 1), new(10, 10, 3)];
+        StagedItem[] items = [new(10, 10, 3)];
+        var result = Pack(stock, items);
+        Assert.Empty(StagedProblems.In(stock, items, result));
+        Assert.Equal(7, result.Cost);
+    }
+
+    private static StagedResult Pack(
+        IReadOnlyList<StagedStock> stock,
+        IReadOnlyList<StagedItem> items,
+        int steps = 200
+    ) => StagedPacking.Pack(stock, items, steps, cancel: TestContext.Current.CancellationToken);
+
+    private static string Text(StagedResult result) =>
+        System.Text.Json.JsonSerializer.Serialize(result);
+}
