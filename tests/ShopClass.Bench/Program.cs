@@ -1,10 +1,15 @@
 using ShopClass.Bench;
+using ShopClass.Bench.Instances;
 using ShopClass.Bench.Start;
 
 var arguments = new Arguments(args.Skip(1).ToList());
 return args.FirstOrDefault() switch
 {
     "students" => StudentsBench.Run(arguments),
+    "instances" => InstancesBench.Run(
+        args.Skip(1).FirstOrDefault() is { } path && !path.StartsWith('-') ? path : null,
+        arguments
+    ),
     "ratio" => RatioBench.Run(arguments),
     "demo" => await DemoBench.Run(arguments),
     "start" => await StartBench.Run(
@@ -22,6 +27,8 @@ static int Usage()
         """
         students [--seed X] [--count N] [--parts A-B] [--boards 1-3] [--defects 0-6] [--steps N]
             plans random student cases; every complete plan is rehearsed
+        instances PATH [--seconds S] [--steps N] [--only NAME]
+            solves published instances from a file or a folder; every solution is checked; one CSV line each, then totals
         ratio [--rounds N]
             plans the demo projects and states each time as a ratio to sorting a fixed list in the same run
         demo [--rounds N]
