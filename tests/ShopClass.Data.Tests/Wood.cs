@@ -48,4 +48,28 @@ internal static class Wood
             JointNotes = "Two dados.",
             Open = [new(PartDimension.Width, Length.FromInches(0, 1, 32), "planed flush")],
         };
+
+    /// <summary>A dado in A for the end of B.</summary>
+    public static Joint Dado() =>
+        new()
+        {
+            Kind = JointKind.Dado,
+            Part = "A",
+            Mate = "B",
+            Depth = Length.FromInches(0, 1, 4),
+            Positions = [Length.FromInches(2), Length.FromInches(10)],
+        };
+
+    /// <summary>B nailed to A.</summary>
+    public static Joint Nailed() =>
+        new()
+        {
+            Kind = JointKind.Nailed,
+            Part = "A",
+            Mate = "B",
+        };
+
+    /// <summary>B as wide as A.</summary>
+    public static SizeCheck EqualWidths() =>
+        new("B", PartDimension.Width, [new(1, "A", PartDimension.Width, Length.Zero, "")]);
 }

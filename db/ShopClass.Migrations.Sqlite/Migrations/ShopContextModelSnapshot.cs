@@ -337,6 +337,11 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<int>("Quantity")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("ReferenceFace")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
                     b.Property<bool>("ShowFace")
                         .HasColumnType("INTEGER");
 
@@ -366,6 +371,10 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<Guid>("CourseId")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Joints")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasMaxLength(80)
@@ -378,6 +387,10 @@ namespace ShopClass.Migrations.Sqlite.Migrations
 
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("SizeChecks")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<Guid>("Version")
                         .IsConcurrencyToken()

@@ -52,11 +52,32 @@ public sealed record Joint
     /// <summary>How wide the trench, notch or mortise is, along the receiving part; null takes the mate's thickness, fitted to it.</summary>
     public Length? Width { get; init; }
 
+    /// <summary>
+    /// How far it reaches across the receiving part; null is right across, or for a mortise or peg the mate's other size.
+    /// </summary>
+    public Length? Across { get; init; }
+
+    /// <summary>Which of the receiving part's two faces (for a notch: edges) it is cut in.</summary>
+    public JointSide Side { get; init; } = JointSide.Reference;
+
     /// <summary>Where it lies, from the receiving part's reference end to the joint's near side: one position for each, in order.</summary>
     public IReadOnlyList<Length> Positions { get; init; } = [];
 
     /// <summary>Anything else about it, in the instructor's words.</summary>
     public string Note { get; init; } = "";
+}
+
+/// <summary>Which face (for a notch: edge) of the receiving part a joint is cut in.</summary>
+public enum JointSide
+{
+    /// <summary>The reference face or edge.</summary>
+    Reference,
+
+    /// <summary>The one opposite.</summary>
+    Opposite,
+
+    /// <summary>Both, at the same places.</summary>
+    Both,
 }
 
 /// <summary>

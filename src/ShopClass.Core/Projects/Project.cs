@@ -48,6 +48,9 @@ public sealed record Part
     /// <summary>Whether a defect that shows on one face only may lie on its hidden face.</summary>
     public bool AcceptsHiddenDefect { get; init; }
 
+    /// <summary>Which face becomes the reference face.</summary>
+    public ReferenceFace ReferenceFace { get; init; } = ReferenceFace.Truest;
+
     /// <summary>What joints it gets, in words.</summary>
     public string JointNotes { get; init; } = "";
 
@@ -81,6 +84,19 @@ public enum GrainDirection
     Any,
 }
 
+/// <summary>The face all of a part's squaring and gauging starts from.</summary>
+public enum ReferenceFace
+{
+    /// <summary>Whichever is truest; the student chooses (common practice).</summary>
+    Truest,
+
+    /// <summary>The face that will look inward, where the joints meet.</summary>
+    Inside,
+
+    /// <summary>The face that will show.</summary>
+    Outside,
+}
+
 /// <summary>One of a part's three sizes.</summary>
 public enum PartDimension
 {
@@ -98,4 +114,10 @@ public enum PartDimension
 /// <param name="Dimension">Which.</param>
 /// <param name="Extra">How much over the finished size it stays.</param>
 /// <param name="Until">The event, in words: "the ends dry-fit".</param>
-public sealed record OpenDimension(PartDimension Dimension, Length Extra, string Until);
+public sealed record OpenDimension(PartDimension Dimension, Length Extra, string Until)
+{
+    /// <summary>
+    /// Letter of the part it is taken from once that one is cut and in place; null where it is taken from the whole piece.
+    /// </summary>
+    public string? TakenFrom { get; init; }
+}

@@ -71,6 +71,8 @@ internal static class CourseFileWriter
         var all = new JObject { ["name"] = project.Name };
         Add(all, "notes", project.Notes);
         all["parts"] = new JArray(project.Parts.Select(p => Part(p, unit)));
+        Add(all, "joints", project.Joints.Select(j => JointWriter.Joint(j, unit)));
+        Add(all, "sizesThatAgree", project.SizeChecks.Select(c => JointWriter.SizeCheck(c, unit)));
         return all;
     }
 
@@ -93,17 +95,13 @@ internal static class CourseFileWriter
         Add(all, "showFace", part.ShowFace);
         Add(all, "glueUpAllowed", part.GlueUpAllowed);
         Add(all, "acceptsHiddenDefect", part.AcceptsHiddenDefect);
+        if (part.ReferenceFace is not ReferenceFace.Truest)
+        {
+            all["referenceFace"] = FileWords.ReferenceFaces.For(part.ReferenceFace);
+        }
+
         Add(all, "jointNotes", part.JointNotes);
-        Add(
-            all,
-            "open",
-            part.Open.Select(o => new JObject
-            {
-                ["dimension"] = FileWords.Dimensions.For(o.Dimension),
-                ["extra"] = LengthWriter.WriteExactWithUnit(o.Extra, unit),
-                ["until"] = o.Until,
-            })
-        );
+        Add(all, "open", part.Open.Select(o => JointWriter.Open(o, unit)));
         return all;
     }
 
@@ -191,7 +189,7 @@ internal static class CourseFileWriter
         return all;
     }
 
-    private static void Add(JObject all, string field, string text)
+    internal static void Add(JObject all, string field, string text)
     {
         if (text.Length > 0)
         {
@@ -199,7 +197,7 @@ internal static class CourseFileWriter
         }
     }
 
-    private static void Add(JObject all, string field, bool flag)
+    internal static void Add(JObject all, string field, bool flag)
     {
         if (flag)
         {
@@ -207,7 +205,7 @@ internal static class CourseFileWriter
         }
     }
 
-    private static void Add(JObject all, string field, IEnumerable<JObject> items)
+    internal static void Add(JObject all, string field, IEnumerable<JObject> items)
     {
         var list = new JArray(items);
         if (list.Count > 0)

@@ -50,6 +50,8 @@ internal static class Drafts
             CourseId = courseId,
             Name = draft.Name,
             Notes = draft.Notes,
+            Joints = draft.Joints,
+            SizeChecks = draft.SizeChecks,
             Position = position,
             Version = Guid.NewGuid(),
         };

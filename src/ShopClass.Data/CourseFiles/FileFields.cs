@@ -33,7 +33,14 @@ internal static class FileFields
         RuleBook.HardGoingKey,
     ];
 
-    public static readonly IReadOnlyList<string> Project = ["name", "notes", "parts"];
+    public static readonly IReadOnlyList<string> Project =
+    [
+        "name",
+        "notes",
+        "parts",
+        "joints",
+        "sizesThatAgree",
+    ];
 
     public static readonly IReadOnlyList<string> Part =
     [
@@ -47,11 +54,42 @@ internal static class FileFields
         "showFace",
         "glueUpAllowed",
         "acceptsHiddenDefect",
+        "referenceFace",
         "jointNotes",
         "open",
     ];
 
-    public static readonly IReadOnlyList<string> Open = ["dimension", "extra", "until"];
+    public static readonly IReadOnlyList<string> Open =
+    [
+        "dimension",
+        "extra",
+        "until",
+        "takenFrom",
+    ];
+
+    public static readonly IReadOnlyList<string> Joint =
+    [
+        "kind",
+        "part",
+        "mate",
+        "depth",
+        "width",
+        "across",
+        "side",
+        "at",
+        "note",
+    ];
+
+    public static readonly IReadOnlyList<string> SizeCheck = ["part", "dimension", "equals"];
+
+    public static readonly IReadOnlyList<string> SizeTerm =
+    [
+        "times",
+        "part",
+        "dimension",
+        "size",
+        "meaning",
+    ];
 
     public static readonly IReadOnlyList<string> Student =
     [

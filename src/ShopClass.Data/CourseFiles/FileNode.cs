@@ -158,6 +158,25 @@ internal sealed class FileNode
         return null;
     }
 
+    /// <summary>A list of lengths; those that cannot be read are put down and left out.</summary>
+    public IReadOnlyList<Length> Lengths(string field, UnitSystem unit, int most)
+    {
+        List<Length> read = [];
+        foreach (var item in Items(field, most, "lengths"))
+        {
+            var text = item is JValue { Type: JTokenType.String, Value: string written }
+                ? written
+                : "";
+            var reading = LengthReader.Read(text, unit);
+            if (reading.IsRead)
+                read.Add(reading.Value);
+            else
+                Findings.Add(item, $"“{field}”: {reading.Problem}");
+        }
+
+        return read;
+    }
+
     public T? Choice<T>(string field, FileWords<T> words, T? otherwise = null)
         where T : struct
     {

@@ -43,6 +43,32 @@ internal static class FileWords
             ("length", PartDimension.Length)
         );
 
+    public static FileWords<ReferenceFace> ReferenceFaces { get; } =
+        new(
+            ("truest", ReferenceFace.Truest),
+            ("inside", ReferenceFace.Inside),
+            ("outside", ReferenceFace.Outside)
+        );
+
+    public static FileWords<JointKind> Joints { get; } =
+        new(
+            ("dado", JointKind.Dado),
+            ("rabbet", JointKind.Rabbet),
+            ("notch", JointKind.Notch),
+            ("half lap", JointKind.HalfLap),
+            ("mortise and tenon", JointKind.MortiseAndTenon),
+            ("dovetail", JointKind.Dovetail),
+            ("through peg", JointKind.ThroughPeg),
+            ("nailed", JointKind.Nailed)
+        );
+
+    public static FileWords<JointSide> JointSides { get; } =
+        new(
+            ("reference", JointSide.Reference),
+            ("opposite", JointSide.Opposite),
+            ("both", JointSide.Both)
+        );
+
     public static FileWords<Surfacing> Surfacings { get; } =
         new(
             ("rough", Surfacing.Rough),

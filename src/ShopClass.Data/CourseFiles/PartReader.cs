@@ -22,23 +22,41 @@ internal static class PartReader
             node.Problem(FileFieldOf(field), sentence);
         }
 
-        var parts = new List<Part>();
-        foreach (var item in node.Items("parts", PartChecks.MostParts, "parts"))
-        {
-            if (findings.IsFull)
-                break;
-            if (ReadPart(item, parts, rules, findings) is { } part)
-            {
-                parts.Add(part);
-            }
-        }
-
+        var parts = ReadParts(node, rules, findings);
         return new()
         {
             Name = name,
             Notes = notes,
             Parts = parts,
+            Joints = JointReader.ReadJoints(node, parts, rules.Unit),
+            SizeChecks = JointReader.ReadSizeChecks(node, parts, rules.Unit),
         };
+    }
+
+    private static List<Part> ReadParts(FileNode node, CourseRules rules, FileFindings findings)
+    {
+        List<Part> parts = [];
+        List<JToken> tokens = [];
+        foreach (var item in node.Items("parts", PartChecks.MostParts, "parts"))
+        {
+            if (findings.IsFull)
+                break;
+            if (ReadPart(item, parts, rules, findings) is not { } part)
+                continue;
+            parts.Add(part);
+            tokens.Add(item);
+        }
+
+        // Who waits for whom can only be judged when all of them are there.
+        foreach (var (part, token) in parts.Zip(tokens))
+        {
+            foreach (
+                var (_, sentence) in OpenCircles.ProblemsIn(part, [.. parts.Where(p => p != part)])
+            )
+                findings.Add(token["open"], sentence);
+        }
+
+        return parts;
     }
 
     private static Part? ReadPart(
@@ -74,6 +92,9 @@ internal static class PartReader
                 ShowFace = node.Flag("showFace"),
                 GlueUpAllowed = node.Flag("glueUpAllowed"),
                 AcceptsHiddenDefect = node.Flag("acceptsHiddenDefect"),
+                ReferenceFace =
+                    node.Choice("referenceFace", FileWords.ReferenceFaces, ReferenceFace.Truest)
+                    ?? default,
                 JointNotes = node.Text("jointNotes", ""),
                 Open = [.. opens.OfType<OpenDimension>()],
             }
@@ -97,7 +118,8 @@ internal static class PartReader
         var dimension = node.Choice("dimension", FileWords.Dimensions);
         var extra = node.Length("extra", unit);
         var until = node.Text("until");
-        return dimension is { } d && extra is { } e ? new(d, e, until) : null;
+        var from = node.Text("takenFrom", "");
+        return dimension is { } d && extra is { } e ? new(d, e, until) { TakenFrom = from } : null;
     }
 
     /// <summary>The checks name fields as the code does; in the file they begin small.</summary>

@@ -2,6 +2,7 @@ using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text.Json;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Projects;
 using ShopClass.Data.Store;
 
 namespace ShopClass.Data.Plans;
@@ -33,11 +34,30 @@ public static class PlanSnapshot
     public static string Fingerprint(CheckedPlan plan) => FingerprintOf(plan);
 
     /// <summary>
-    /// SHA-256 of the project, the boards and the rules. When it changes, plans made before are out of date. The order of
-    /// goals is left out: it is somebody's choice among plans for the same wood.
+    /// SHA-256 of what a plan and its steps follow from: sizes, joints, boards and rules. When it changes, plans made
+    /// before are out of date.
     /// </summary>
+    /// <remarks>
+    /// Left out is what neither changes: the order of goals (somebody's choice among plans for the same wood), names, notes,
+    /// and sums of sizes, which only check the parts list.
+    /// </remarks>
     public static string Fingerprint(PlanningRequest request) =>
-        FingerprintOf(request with { Goals = PlanGoals.Usual });
+        FingerprintOf(
+            request with
+            {
+                Goals = PlanGoals.Usual,
+                Project = Bare(request.Project),
+                Boards = [.. request.Boards.Select(b => b with { Name = "" })],
+            }
+        );
+
+    private static Project Bare(Project project) =>
+        new()
+        {
+            Name = "",
+            Parts = [.. project.Parts.Select(p => p with { Name = "", JointNotes = "" })],
+            Joints = [.. project.Joints.Select(j => j with { Note = "" })],
+        };
 
     private static string FingerprintOf<T>(T value) =>
         Convert.ToHexStringLower(

@@ -32,6 +32,8 @@ public sealed class PartRow
 
     public bool AcceptsHiddenDefect { get; set; }
 
+    public ReferenceFace ReferenceFace { get; set; }
+
     public string JointNotes { get; set; } = "";
 
     public IReadOnlyList<OpenDimension> Open { get; set; } = [];
@@ -60,6 +62,7 @@ public sealed class PartRow
         ShowFace = part.ShowFace;
         GlueUpAllowed = part.GlueUpAllowed;
         AcceptsHiddenDefect = part.AcceptsHiddenDefect;
+        ReferenceFace = part.ReferenceFace;
         JointNotes = part.JointNotes;
         Open = [.. part.Open];
         Version = Guid.NewGuid();
@@ -76,6 +79,7 @@ public sealed class PartRow
             ShowFace = ShowFace,
             GlueUpAllowed = GlueUpAllowed,
             AcceptsHiddenDefect = AcceptsHiddenDefect,
+            ReferenceFace = ReferenceFace,
             JointNotes = JointNotes,
             Open = Open,
         };

@@ -19,6 +19,10 @@ public sealed class ProjectRow
     /// <summary>Its place among the course's projects.</summary>
     public int Position { get; set; }
 
+    public IReadOnlyList<Joint> Joints { get; set; } = [];
+
+    public IReadOnlyList<SizeCheck> SizeChecks { get; set; } = [];
+
     public Guid Version { get; set; }
 
     public List<PartRow> Parts { get; } = [];
@@ -26,7 +30,11 @@ public sealed class ProjectRow
     internal IEnumerable<PartRow> PartsInOrder => Parts.OrderBy(p => p.Position).ThenBy(p => p.Id);
 
     internal ProjectView ToView() =>
-        new(Id, CourseId, Name, Notes, [.. PartsInOrder.Select(p => p.ToView())], Version);
+        new(Id, CourseId, Name, Notes, [.. PartsInOrder.Select(p => p.ToView())], Version)
+        {
+            Joints = Joints,
+            SizeChecks = SizeChecks,
+        };
 
     internal Project ToProject() =>
         new()
@@ -34,5 +42,7 @@ public sealed class ProjectRow
             Name = Name,
             Notes = Notes,
             Parts = [.. PartsInOrder.Select(p => p.ToPart())],
+            Joints = Joints,
+            SizeChecks = SizeChecks,
         };
 }

@@ -57,8 +57,9 @@ public sealed partial class ProjectStore
                 [
                     .. project.PartsInOrder.Where(p => p.Id != partId).Select(p => p.ToPart()),
                 ];
-                if (PartChecks.ProblemsIn(tidy, others, project.Course!.Rules) is { Count: > 0 } p)
-                    return Outcome<PartView>.Refused(Wording.Problems(p));
+                if (Problems(tidy, others, project.Course!.Rules) is { Length: > 0 } p)
+                    return Outcome<PartView>.Refused(Wording.Problems(p, prefix: ""));
+                Rename(project, row.Letter, tidy.Letter);
                 row.Take(tidy);
                 return Outcome<PartView>.Saved(row.ToView());
             },
@@ -115,7 +116,16 @@ public sealed partial class ProjectStore
             Letter = Wording.Tidy(part.Letter),
             Name = Wording.Tidy(part.Name),
             JointNotes = Wording.Tidy(part.JointNotes),
-            Open = [.. part.Open.Select(o => o with { Until = Wording.Tidy(o.Until) })],
+            Open =
+            [
+                .. part.Open.Select(o =>
+                    o with
+                    {
+                        Until = Wording.Tidy(o.Until),
+                        TakenFrom = Letter(o.TakenFrom),
+                    }
+                ),
+            ],
         };
 
     internal static FieldProblem? TooMany(int there, int added) =>
@@ -136,9 +146,21 @@ public sealed partial class ProjectStore
             .. added.SelectMany(
                 (part, i) =>
                     Wording.Problems(
-                        PartChecks.ProblemsIn(part, [.. there, .. added.Take(i)], rules),
+                        [
+                            .. PartChecks.ProblemsIn(part, [.. there, .. added.Take(i)], rules),
+                            .. OpenCircles.ProblemsIn(
+                                part,
+                                [.. there, .. added.Take(i), .. added.Skip(i + 1)]
+                            ),
+                        ],
                         $"{i + 1}."
                     )
             ),
         ];
+
+    private static (string Field, string Sentence)[] Problems(
+        Part part,
+        IReadOnlyList<Part> others,
+        CourseRules rules
+    ) => [.. PartChecks.ProblemsIn(part, others, rules), .. OpenCircles.ProblemsIn(part, others)];
 }

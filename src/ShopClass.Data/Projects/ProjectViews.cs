@@ -15,6 +15,10 @@ public sealed record ProjectView(
     Guid Version
 )
 {
+    public IReadOnlyList<Joint> Joints { get; init; } = [];
+
+    public IReadOnlyList<SizeCheck> SizeChecks { get; init; } = [];
+
     /// <summary>The project as the planner takes it.</summary>
     public Project ToProject() =>
         new()
@@ -22,6 +26,8 @@ public sealed record ProjectView(
             Name = Name,
             Notes = Notes,
             Parts = [.. Parts.Select(p => p.Part)],
+            Joints = Joints,
+            SizeChecks = SizeChecks,
         };
 }
 

@@ -39,6 +39,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
             .Properties<GrainDirection>()
             .HaveConversion<string>()
             .HaveMaxLength(20);
+        ProjectLists.Configure(configurationBuilder);
         configurationBuilder
             .Properties<IReadOnlyList<Defect>>()
             .HaveConversion<ListColumn<Defect>, ListComparer<Defect>>();

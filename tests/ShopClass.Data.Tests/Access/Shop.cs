@@ -56,6 +56,8 @@ public sealed class Shop : IAsyncLifetime
         Value(
             await _store.Projects.AddPartsAsync(Owner, project.Id, [Wood.Side(), Wood.Side("B")])
         );
+        Value(await _store.Projects.PutJointAsync(Owner, project.Id, null, Wood.Nailed()));
+        Value(await _store.Projects.PutSizeCheckAsync(Owner, project.Id, null, Wood.EqualWidths()));
         Project = (await _store.Projects.FindAsync(Owner, project.Id))!;
         Student = await AddStudentAsync(Owner, Course.Id, "Ada");
         var mate = await AddStudentAsync(Owner, Course.Id, "Bo");

@@ -140,6 +140,52 @@ public partial class WhoMayTests
                 )
         ),
         (
+            "write a joint",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Projects.PutJointAsync(
+                        a.By,
+                        a.Shop.Project.Id,
+                        was: null,
+                        Wood.Dado()
+                    )
+                )
+        ),
+        (
+            "remove a joint",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Projects.RemoveJointAsync(a.By, a.Shop.Project.Id, Wood.Nailed())
+                )
+        ),
+        (
+            "write a sum of sizes",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Projects.PutSizeCheckAsync(
+                        a.By,
+                        a.Shop.Project.Id,
+                        was: null,
+                        Wood.EqualWidths()
+                    )
+                )
+        ),
+        (
+            "remove a sum of sizes",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Projects.RemoveSizeCheckAsync(
+                        a.By,
+                        a.Shop.Project.Id,
+                        Wood.EqualWidths()
+                    )
+                )
+        ),
+        (
             "see Ada in a list",
             ["owner", "self"],
             async a =>

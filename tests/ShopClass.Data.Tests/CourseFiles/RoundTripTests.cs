@@ -34,7 +34,25 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
             await store.Projects.CreateAsync(shop.Owner, shop.Course.Id, shop.Project.Name, Cancel)
         );
         await store.Boards.AddAsync(shop.Owner, shop.Student.Id, twin.Id, Oddments.Board, Cancel);
-        await store.Projects.AddPartsAsync(shop.Owner, twin.Id, [Oddments.Part], Cancel);
+        await store.Projects.AddPartsAsync(
+            shop.Owner,
+            twin.Id,
+            [Oddments.Part, Wood.Side("B")],
+            Cancel
+        );
+        foreach (var joint in Oddments.Joints)
+            Shop.Value(
+                await store.Projects.PutJointAsync(shop.Owner, twin.Id, null, joint, Cancel)
+            );
+        Shop.Value(
+            await store.Projects.PutSizeCheckAsync(
+                shop.Owner,
+                twin.Id,
+                null,
+                Oddments.SizeCheck,
+                Cancel
+            )
+        );
         var first = await store.Files.ExportCourseAsync(shop.Owner, shop.Course.Id, Cancel);
 
         var second = await ThroughTheStoreAsync(store, first!);
@@ -178,12 +196,65 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
                 GlueUpAllowed = true,
                 AcceptsHiddenDefect = true,
                 ShowFace = false,
+                ReferenceFace = ReferenceFace.Inside,
                 JointNotes = "Two lines:\nthe second, with a tab\tin it.",
                 Open =
                 [
-                    new(PartDimension.Length, Length.FromTicks(1), "the ends dry-fit"),
+                    new(PartDimension.Length, Length.FromTicks(1), "the ends dry-fit")
+                    {
+                        TakenFrom = "B",
+                    },
                     new(PartDimension.Thickness, Length.FromMillimetres(1), "planed"),
                 ],
             };
+
+        /// <summary>One of each kind; the first with something unusual in every field.</summary>
+        public static IReadOnlyList<Joint> Joints { get; } =
+        [
+            new()
+            {
+                Kind = JointKind.Notch,
+                Part = "ZZ",
+                Mate = "B",
+                Depth = Length.FromTicks(12_345),
+                Width = Length.FromMillimetres(7),
+                Across = Length.FromInches(1),
+                Side = JointSide.Both,
+                Positions = [Length.Zero, Length.FromTicks(99_999)],
+                Note = "Two lines:\nthe second.",
+            },
+            .. Enum.GetValues<JointKind>()
+                .Where(kind => kind is not JointKind.Notch)
+                .Select(
+                    (kind, i) =>
+                        new Joint
+                        {
+                            Kind = kind,
+                            Part = "ZZ",
+                            Mate = "B",
+                            Depth = kind switch
+                            {
+                                JointKind.Nailed => Length.Zero,
+                                JointKind.ThroughPeg => Length.FromInches(0, 3, 4),
+                                _ => Length.FromInches(0, 1, 4),
+                            },
+                            Width = Length.FromInches(0, 1, 2),
+                            Across = Length.FromInches(0, 1, 2),
+                            Positions = kind is JointKind.Nailed or JointKind.Dovetail
+                                ? []
+                                : [Length.FromInches(i + 1)],
+                        }
+                ),
+        ];
+
+        public static SizeCheck SizeCheck { get; } =
+            new(
+                "ZZ",
+                PartDimension.Width,
+                [
+                    new(-3, "B", PartDimension.Thickness, Length.Zero, "wall"),
+                    new(1, null, default, Length.FromTicks(1_234_567), "“clear”"),
+                ]
+            );
     }
 }

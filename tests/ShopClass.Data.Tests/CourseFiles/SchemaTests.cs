@@ -21,6 +21,7 @@ public class SchemaTests(Shop shop) : IClassFixture<Shop>
     {
         Assert.Empty((await SchemaAsync()).Validate(Texts.Course));
         Assert.Empty((await SchemaAsync()).Validate(Texts.Project));
+        Assert.Empty((await SchemaAsync()).Validate(Texts.Joined));
     }
 
     [Fact]
@@ -53,6 +54,26 @@ public class SchemaTests(Shop shop) : IClassFixture<Shop>
         Assert.False((await store.ImportAsync(shop.Owner, text)).IsImported);
     }
 
+    [Theory]
+    [InlineData("\"kind\": \"dado\"", "\"kind\": \"Dado\"")]
+    [InlineData("\"at\": [", "\"places\": [")]
+    [InlineData("\"times\": 2", "\"times\": 0")]
+    [InlineData("\"size\": \"20 in\", ", "")]
+    [InlineData(", \"dimension\": \"width\" }", " }")]
+    [InlineData("\"takenFrom\": \"A\"", "\"takenFrom\": \"the sides\"")]
+    public async Task What_the_schema_refuses_of_a_joint_the_reader_refuses(
+        string right,
+        string wrong
+    )
+    {
+        await using var store = shop.Copy();
+        Assert.Contains(right, Texts.Joined);
+        var text = Texts.Joined.Replace(right, wrong, StringComparison.Ordinal);
+
+        Assert.NotEmpty((await SchemaAsync()).Validate(text));
+        Assert.False((await store.ImportAsync(shop.Owner, text, shop.Course.Id)).IsImported);
+    }
+
     [Fact]
     public async Task The_schema_knows_every_setting_and_the_same_limits()
     {
@@ -78,6 +99,22 @@ public class SchemaTests(Shop shop) : IClassFixture<Shop>
         Assert.Equal(
             Core.Projects.PartChecks.MostParts,
             definitions["project"].ActualProperties["parts"].MaxItems
+        );
+        Assert.Equal(
+            Core.Projects.JointChecks.MostJoints,
+            definitions["project"].ActualProperties["joints"].MaxItems
+        );
+        Assert.Equal(
+            Core.Projects.JointChecks.MostPositions,
+            definitions["joint"].ActualProperties["at"].MaxItems
+        );
+        Assert.Equal(
+            Core.Projects.SizeSum.MostChecks,
+            definitions["project"].ActualProperties["sizesThatAgree"].MaxItems
+        );
+        Assert.Equal(
+            Core.Projects.SizeSum.MostTerms,
+            definitions["sizeCheck"].ActualProperties["equals"].MaxItems
         );
     }
 

@@ -45,6 +45,34 @@ internal static class Texts
         }
         """;
 
+    /// <summary>A small project with a joint and a sum, a line for each thing.</summary>
+    public const string Joined = """
+        {
+          "shopclass": 1,
+          "kind": "project",
+          "unit": "inch",
+          "project": { "name": "Shelf",
+            "parts": [
+              { "letter": "A", "name": "side", "quantity": 2, "thickness": "3/4",
+                "width": "6", "length": "14", "referenceFace": "inside" },
+              { "letter": "B", "name": "shelf", "quantity": 2, "thickness": "3/4",
+                "width": "6", "length": "20 1/2",
+                "open": [ { "dimension": "width", "extra": "1/32", "until": "flush", "takenFrom": "A" } ] }
+            ],
+            "joints": [
+              { "kind": "dado", "part": "A", "mate": "B",
+                "depth": "1/4 in", "width": "3/4 in",
+                "at": ["2 in", "10 in"] }
+            ],
+            "sizesThatAgree": [
+              { "part": "B", "dimension": "length", "equals": [
+                { "size": "20 in", "meaning": "clear width" },
+                { "times": 2, "size": "1/4 in", "meaning": "dado" },
+                { "part": "A", "dimension": "width" } ] }
+            ] }
+        }
+        """;
+
     public const string Project = """
         {
           "shopclass": 1,

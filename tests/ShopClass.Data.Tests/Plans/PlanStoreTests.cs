@@ -86,6 +86,59 @@ public class PlanStoreTests(Shop shop) : IClassFixture<Shop>
     }
 
     [Fact]
+    public async Task Names_notes_and_sums_of_sizes_leave_a_plan_as_it_is_and_a_joint_does_not()
+    {
+        await using var store = shop.Copy();
+        var part = shop.Project.Parts[0];
+        Shop.Value(
+            await store.Projects.SaveAsync(
+                shop.Owner,
+                shop.Project.Id,
+                "Another name",
+                "Notes for the class.",
+                shop.Project.Version,
+                Cancel
+            )
+        );
+        Shop.Value(
+            await store.Projects.SavePartAsync(
+                shop.Owner,
+                shop.Project.Id,
+                part.Id,
+                part.Part with
+                {
+                    Name = "cheek",
+                    JointNotes = "Other words.",
+                },
+                part.Version,
+                Cancel
+            )
+        );
+        Shop.Value(
+            await store.Projects.PutSizeCheckAsync(
+                shop.Owner,
+                shop.Project.Id,
+                was: null,
+                Wood.EqualWidths(),
+                Cancel
+            )
+        );
+        Assert.False((await StateAsync(store)).IsOutOfDate);
+
+        Shop.Value(
+            await store.Projects.PutJointAsync(
+                shop.Owner,
+                shop.Project.Id,
+                was: null,
+                Wood.Dado(),
+                Cancel
+            )
+        );
+
+        Assert.True((await StateAsync(store)).IsOutOfDate);
+    }
+
+    [Fact]
     public async Task A_changed_project_and_changed_settings_make_it_out_of_date_too()
     {
         await using var store = shop.Copy();
