@@ -16,6 +16,10 @@ internal sealed record InstanceResult(
     public const string Header =
         "set,name,class,n,value,bound,proven,ms,published,key,published_proven,check";
 
+    public const string NoSolver = "no solver";
+
+    public bool IsRefused => Fault is not (null or NoSolver);
+
     public double? Published =>
         Instance.Values.TryGetValue(Variant.Key, out var value) ? value : null;
 

@@ -12,7 +12,11 @@ internal static class InstanceTotals
     {
         yield return "";
         yield return Header;
-        foreach (var set in results.GroupBy(r => (r.Instance.Set, r.Variant.Key)))
+        foreach (
+            var set in results
+                .Where(r => r.Value != null)
+                .GroupBy(r => (r.Instance.Set, r.Variant.Key))
+        )
         {
             var classes = set.GroupBy(r => r.Instance.Class).ToList();
             foreach (var group in classes.Where(_ => classes.Count > 1))
@@ -35,8 +39,8 @@ internal static class InstanceTotals
             results.Sum(r => r.Published ?? 0).ToString(CultureInfo.InvariantCulture),
             results.Count(r => r.Published != null && r.AgainstPublished < 0),
             results.Count(r => r.Value != null && r.Published != null && r.AgainstPublished == 0),
-            results.Count(r => r.Published != null && r.AgainstPublished > 0),
-            results.Count(r => r.Fault != null),
+            results.Count(r => r.Value != null && r.AgainstPublished > 0),
+            results.Count(r => r.IsRefused),
             Tenths(results.Average(r => r.Milliseconds)),
             Tenths(results.Max(r => r.Milliseconds))
         );

@@ -40,7 +40,7 @@ internal static class InstancesBench
 
         foreach (var line in InstanceTotals.Lines(results))
             Console.WriteLine(line);
-        return results.Any(r => r.Fault != null) ? 2 : 0;
+        return results.Any(r => r.IsRefused) ? 2 : 0;
     }
 
     private static InstanceResult Solve(
@@ -55,7 +55,7 @@ internal static class InstancesBench
         var solution = Solvers.Solve(instance, variant, steps, clock.Token);
         var took = watch.Elapsed.TotalMilliseconds;
         if (solution == null)
-            return new(instance, variant, null, null, false, took, "no solver");
+            return new(instance, variant, null, null, false, took, InstanceResult.NoSolver);
         var check = new SolutionCheck(instance, variant, solution);
         var value = check.Value();
         return new(

@@ -11,7 +11,11 @@ internal static class Solvers
         Variant variant,
         int? steps,
         CancellationToken cancel
-    ) => instance.IsOneDimensional ? Lengths(instance, steps, cancel) : null;
+    ) =>
+        instance.IsOneDimensional ? Lengths(instance, steps, cancel)
+        : variant is { Aim: not Aim.MostProfit, Stages: 3, LongestSection: null }
+            ? StagedBoards.Solve(instance, variant, steps, cancel)
+        : null;
 
     private static Solution Lengths(Instance instance, int? steps, CancellationToken cancel)
     {
