@@ -1,6 +1,7 @@
 using ShopClass.Data.Store;
 using ShopClass.Web.Features.Account;
 using ShopClass.Web.Features.CourseFiles;
+using ShopClass.Web.Features.Joining;
 using ShopClass.Web.Features.Sheets;
 using ShopClass.Web.Features.Shell;
 
@@ -8,6 +9,7 @@ var builder = WebApplication.CreateBuilder(args);
 var folder = StoreFolder.Of(builder);
 builder.Services.AddShopStore($"Data Source={Path.Combine(folder, "shopclass.db")}");
 builder.Services.AddShopAccounts(folder);
+builder.Services.AddJoining();
 builder.Services.AddShopPages(builder.Environment);
 
 var app = builder.Build();

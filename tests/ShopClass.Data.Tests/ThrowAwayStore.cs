@@ -5,6 +5,7 @@ using Microsoft.Extensions.DependencyInjection;
 using ShopClass.Data.Access;
 using ShopClass.Data.CourseFiles;
 using ShopClass.Data.Courses;
+using ShopClass.Data.Joining;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Store;
@@ -47,6 +48,10 @@ public sealed class ThrowAwayStore : IAsyncDisposable
     public BoardStore Boards => _services.GetRequiredService<BoardStore>();
 
     public PlanStore Plans => _services.GetRequiredService<PlanStore>();
+
+    public DoorStore Doors => _services.GetRequiredService<DoorStore>();
+
+    public JoinDesk JoinDesk => _services.GetRequiredService<JoinDesk>();
 
     public CourseFileStore Files => _services.GetRequiredService<CourseFileStore>();
 

@@ -247,6 +247,101 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("Courses", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Joining.DeviceRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("AdmittedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("AskedName")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AskedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SeenUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TokenHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseId");
+
+                    b.HasIndex("StudentId");
+
+                    b.HasIndex("TokenHash")
+                        .IsUnique();
+
+                    b.ToTable("Devices", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Joining.DoorRow", b =>
+                {
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(8)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CodeUntilUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsOpen")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("ListedComeIn")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("CourseId");
+
+                    b.HasIndex("Code")
+                        .IsUnique();
+
+                    b.ToTable("Doors", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Joining.StudentCodeRow", b =>
+                {
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CodeHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("UntilUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("StudentId");
+
+                    b.HasIndex("CodeHash")
+                        .IsUnique();
+
+                    b.ToTable("StudentCodes", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Plans.PlanRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -632,6 +727,46 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                         .HasForeignKey("OwnerId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Joining.DeviceRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany()
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopClass.Data.Students.StudentRow", "Student")
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Cascade);
+
+                    b.Navigation("Course");
+
+                    b.Navigation("Student");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Joining.DoorRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithOne()
+                        .HasForeignKey("ShopClass.Data.Joining.DoorRow", "CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Joining.StudentCodeRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Students.StudentRow", "Student")
+                        .WithOne()
+                        .HasForeignKey("ShopClass.Data.Joining.StudentCodeRow", "StudentId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Student");
                 });
 
             modelBuilder.Entity("ShopClass.Data.Plans.PlanRow", b =>

@@ -6,6 +6,7 @@ using ShopClass.Core.Measure;
 using ShopClass.Core.Projects;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
+using ShopClass.Data.Joining;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
@@ -57,6 +58,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
         builder.Entity<StudentRow>(MapStudent);
         builder.Entity<BoardRow>(MapBoard);
         builder.Entity<PlanRow>(MapPlan);
+        JoiningMap.Apply(builder);
     }
 
     private static void MapCourse(EntityTypeBuilder<CourseRow> course)

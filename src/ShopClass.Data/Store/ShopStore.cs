@@ -2,8 +2,10 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
+using ShopClass.Data.Access;
 using ShopClass.Data.CourseFiles;
 using ShopClass.Data.Courses;
+using ShopClass.Data.Joining;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
@@ -40,6 +42,9 @@ public static class ShopStore
         services.AddSingleton<CourseFileStore>();
         services.AddSingleton<InstructorAccounts>();
         services.AddSingleton<StoreBackup>();
+        services.AddSingleton<ClassNews>();
+        services.AddSingleton<DoorStore>();
+        services.AddSingleton<JoinDesk>();
         return services;
     }
 

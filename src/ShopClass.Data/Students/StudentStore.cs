@@ -15,7 +15,7 @@ public sealed record StudentView(Guid Id, Guid CourseId, StudentCard Card, Guid 
 }
 
 /// <summary>Students of a course.</summary>
-public sealed class StudentStore(IDbContextFactory<ShopContext> factory)
+public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNews news)
 {
     /// <summary>By shown name; for a student viewer, only themselves.</summary>
     public async Task<IReadOnlyList<StudentView>> ListAsync(
@@ -117,7 +117,7 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory)
         return Outcome<StudentView>.Saved(row.ToView());
     }
 
-    /// <summary>Removes the student with their boards and plans.</summary>
+    /// <summary>Removes the student with their boards, plans and devices. Their open pages end at once.</summary>
     public async Task<Outcome<bool>> RemoveAsync(
         Viewer viewer,
         Guid studentId,
@@ -134,6 +134,7 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory)
         shop.Students.Remove(row);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
+        news.Tell(new(NewsKind.Ended, row.CourseId, studentId));
         return Outcome<bool>.Saved(true);
     }
 

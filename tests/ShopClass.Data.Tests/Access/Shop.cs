@@ -43,6 +43,12 @@ public sealed class Shop : IAsyncLifetime
 
     public string ProjectFile { get; private set; } = "";
 
+    /// <summary>A phone that waits to be let into Ada's course.</summary>
+    public Guid WaitingDevice { get; private set; }
+
+    /// <summary>Ada's phone.</summary>
+    public Guid OwnDevice { get; private set; }
+
     public async ValueTask InitializeAsync()
     {
         _store = await ThrowAwayStore.MakeAsync();
@@ -69,6 +75,11 @@ public sealed class Shop : IAsyncLifetime
         Plan = CheckedPlans.For((await _store.Plans.RequestAsync(Owner, Student.Id, project.Id))!);
         PlanId = Value(await _store.Plans.SaveAsync(Owner, Student.Id, project.Id, Plan)).Id;
         ProjectFile = (await _store.Files.ExportProjectAsync(Owner, project.Id))!;
+        var door = Value(await _store.Doors.OpenAsync(Owner, Course.Id, 7, listedComeIn: true));
+        Value(await _store.JoinDesk.AskAsync(door.Code, "Ada", "Some device"));
+        Value(await _store.JoinDesk.AskAsync(door.Code, "Zoe", "Some device"));
+        var devices = await _store.Doors.DevicesAsync(Owner, Course.Id);
+        (WaitingDevice, OwnDevice) = (devices[0].Id, devices[1].Id);
         await _store.Services.GetRequiredService<StoreBackup>().WriteAsync(BackupPath);
     }
 

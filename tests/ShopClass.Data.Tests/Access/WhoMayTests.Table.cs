@@ -328,5 +328,40 @@ public partial class WhoMayTests
             ["owner", "other instructor"],
             async a => Done(await a.Store.Courses.CreateAsync(a.By, "Mine", UnitSystem.Inch))
         ),
+        (
+            "see the door",
+            ["owner"],
+            async a => await a.Store.Doors.FindAsync(a.By, a.Shop.Course.Id) is not null
+        ),
+        (
+            "open the door",
+            ["owner"],
+            async a => Done(await a.Store.Doors.OpenAsync(a.By, a.Shop.Course.Id, 7, true))
+        ),
+        (
+            "shut the door",
+            ["owner"],
+            async a => Done(await a.Store.Doors.CloseAsync(a.By, a.Shop.Course.Id))
+        ),
+        (
+            "list devices",
+            ["owner"],
+            async a => (await a.Store.Doors.DevicesAsync(a.By, a.Shop.Course.Id)).Count > 0
+        ),
+        (
+            "let a device in",
+            ["owner"],
+            async a => Done(await a.Store.Doors.AdmitAsync(a.By, a.Shop.WaitingDevice, null))
+        ),
+        (
+            "end a device",
+            ["owner"],
+            async a => Done(await a.Store.Doors.EndAsync(a.By, a.Shop.OwnDevice))
+        ),
+        (
+            "make a code for one student",
+            ["owner"],
+            async a => Done(await a.Store.Doors.NewStudentCodeAsync(a.By, a.Shop.Student.Id, true))
+        ),
     ];
 }

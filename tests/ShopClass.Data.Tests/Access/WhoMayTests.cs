@@ -129,13 +129,16 @@ public partial class WhoMayTests(Shop shop) : IClassFixture<Shop>
                 "Students",
                 "Boards",
                 "Plans",
+                "Doors",
+                "Devices",
+                "StudentCodes",
                 "AspNetUsers",
             }
         )
         {
             await context.Database.OpenConnectionAsync();
             await using var command = context.Database.GetDbConnection().CreateCommand();
-            command.CommandText = $"SELECT * FROM {table} ORDER BY Id";
+            command.CommandText = $"SELECT * FROM {table} ORDER BY 1";
             await using var reader = await command.ExecuteReaderAsync();
             while (await reader.ReadAsync())
             {

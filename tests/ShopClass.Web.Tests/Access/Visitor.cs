@@ -45,6 +45,12 @@ public sealed class Visitor(HttpClient client)
         return await Post(address, fields);
     }
 
+    /// <summary>The hidden fields of the page's form in its main part, as they would be sent.</summary>
+    public static Dictionary<string, string> Hidden(IHtmlDocument page) =>
+        page.QuerySelectorAll("main form input[type=hidden]")
+            .OfType<IHtmlInputElement>()
+            .ToDictionary(i => i.Name!, i => i.Value, StringComparer.Ordinal);
+
     public Task<HttpResponseMessage> Post(string path, IDictionary<string, string> fields) =>
         client.PostAsync(new Uri(path, UriKind.Relative), new FormUrlEncodedContent(fields));
 

@@ -13,6 +13,7 @@ public sealed class WhoMaySeeWhatTests(OpenShop shop) : IClassFixture<OpenShop>
     [InlineData("/my")]
     [InlineData("/courses/{course}")]
     [InlineData("/courses/{course}/settings")]
+    [InlineData("/courses/{course}/joining")]
     [InlineData("/courses/{course}/file")]
     [InlineData("/courses/{course}/projects/{project}")]
     [InlineData("/courses/{course}/projects/{project}/guide")]
@@ -38,6 +39,7 @@ public sealed class WhoMaySeeWhatTests(OpenShop shop) : IClassFixture<OpenShop>
     [Theory]
     [InlineData("/courses/{course}")]
     [InlineData("/courses/{course}/settings")]
+    [InlineData("/courses/{course}/joining")]
     [InlineData("/courses/{course}/projects/{project}")]
     [InlineData("/courses/{course}/projects/{project}/guide")]
     [InlineData("/courses/{course}/file")]
@@ -62,6 +64,7 @@ public sealed class WhoMaySeeWhatTests(OpenShop shop) : IClassFixture<OpenShop>
     [Theory]
     [InlineData("/courses/{course}")]
     [InlineData("/courses/{course}/settings")]
+    [InlineData("/courses/{course}/joining")]
     [InlineData("/courses/{course}/file")]
     [InlineData("/courses/{course}/projects/{project}")]
     [InlineData("/courses/{course}/projects/{project}/guide")]
@@ -96,6 +99,7 @@ public sealed class WhoMaySeeWhatTests(OpenShop shop) : IClassFixture<OpenShop>
 
     [Theory]
     [InlineData("/courses/{course}/settings")]
+    [InlineData("/courses/{course}/joining")]
     [InlineData("/courses/{course}/file")]
     [InlineData("/files/course/{course}")]
     public async Task What_is_the_instructor_s_is_not_there_for_a_student(string path)

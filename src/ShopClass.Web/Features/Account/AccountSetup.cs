@@ -1,7 +1,9 @@
+using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using ShopClass.Data.Store;
+using ShopClass.Web.Features.Joining;
 
 namespace ShopClass.Web.Features.Account;
 
@@ -10,6 +12,8 @@ public static class AccountSetup
 {
     public const int ShortestPassword = 10;
     public const int MostTries = 5;
+    private const string Somebody = "Somebody";
+    private const string CookieName = "shopclass";
     public static readonly TimeSpan Wait = TimeSpan.FromMinutes(10);
     public static readonly TimeSpan BetweenChecks = TimeSpan.FromMinutes(1);
 
@@ -19,7 +23,10 @@ public static class AccountSetup
             .AddDataProtection()
             .SetApplicationName("ShopClass")
             .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
-        services.AddAuthentication(IdentityConstants.ApplicationScheme).AddIdentityCookies();
+        var people = services.AddAuthentication(Somebody);
+        people.AddIdentityCookies();
+        people.AddScheme<AuthenticationSchemeOptions, DeviceSession>(DeviceSession.Name, null);
+        people.AddPolicyScheme(Somebody, null, either => either.ForwardDefaultSelector = SchemeOf);
         services
             .AddIdentityCore<Instructor>(Require)
             .AddEntityFrameworkStores<ShopContext>()
@@ -31,6 +38,12 @@ public static class AccountSetup
         services.AddScoped<AuthenticationStateProvider, CircuitStanding>();
         services.AddSingleton<FirstAccount>();
     }
+
+    // An account's cookie goes before a device's: an instructor who tried the student's side is still the instructor.
+    private static string SchemeOf(HttpContext http) =>
+        http.Request.Cookies.ContainsKey(CookieName) || DeviceSession.TokenOf(http) is null
+            ? IdentityConstants.ApplicationScheme
+            : DeviceSession.Name;
 
     private static void Require(IdentityOptions options)
     {
@@ -51,7 +64,7 @@ public static class AccountSetup
         Microsoft.AspNetCore.Authentication.Cookies.CookieAuthenticationOptions options
     )
     {
-        options.Cookie.Name = "shopclass";
+        options.Cookie.Name = CookieName;
         options.Cookie.HttpOnly = true;
         options.Cookie.SameSite = SameSiteMode.Lax;
         // Secure wherever the page came over https; a shop's own network may have plain http only.

@@ -1,12 +1,30 @@
+using System.Security.Claims;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Components.Server;
+using ShopClass.Data.Access;
+using ShopClass.Web.Features.Joining;
 
 namespace ShopClass.Web.Features.Account;
 
-/// <summary>A live page lasts for hours; every minute it asks again whether its visitor may still be there.</summary>
-public sealed class CircuitStanding(ILoggerFactory logs, IServiceScopeFactory scopes)
-    : RevalidatingServerAuthenticationStateProvider(logs)
+/// <summary>
+/// A live page lasts for hours; every minute it asks again whether its visitor may still be there, and when a student or a
+/// device is ended it does so at once.
+/// </summary>
+public sealed class CircuitStanding : RevalidatingServerAuthenticationStateProvider
 {
+    private static readonly AuthenticationState Nobody = new(new(new ClaimsIdentity()));
+    private readonly IServiceScopeFactory scopes;
+    private readonly IDisposable listening;
+    private bool isTold;
+
+    public CircuitStanding(ILoggerFactory logs, IServiceScopeFactory scopes, ClassNews news)
+        : base(logs)
+    {
+        this.scopes = scopes;
+        AuthenticationStateChanged += _ => isTold = true;
+        listening = news.Listen(Hear);
+    }
+
     protected override TimeSpan RevalidationInterval => AccountSetup.BetweenChecks;
 
     protected override async Task<bool> ValidateAuthenticationStateAsync(
@@ -17,5 +35,31 @@ public sealed class CircuitStanding(ILoggerFactory logs, IServiceScopeFactory sc
         await using var scope = scopes.CreateAsyncScope();
         var standing = scope.ServiceProvider.GetRequiredService<Standing>();
         return await standing.HoldsAsync(authenticationState.User, cancellationToken);
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        listening.Dispose();
+        base.Dispose(disposing);
+    }
+
+    private void Hear(News news)
+    {
+        if (news.Kind is NewsKind.Ended && isTold)
+            _ = EndIfMeantAsync(news);
+    }
+
+    private async Task EndIfMeantAsync(News news)
+    {
+        var who = (await GetAuthenticationStateAsync()).User;
+        var isMeant =
+            who.ToViewer() is StudentViewer student
+            && student.StudentId == news.StudentId
+            && (
+                news.DeviceId is not { } device
+                || who.HasClaim(DeviceSession.DeviceClaim, device.ToString())
+            );
+        if (isMeant)
+            SetAuthenticationState(Task.FromResult(Nobody));
     }
 }

@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Identity;
+using ShopClass.Data.Joining;
+using ShopClass.Web.Features.Joining;
 
 namespace ShopClass.Web.Features.Account;
 
@@ -10,14 +12,25 @@ public static class SignOutDoor
     public static void MapSignOut(this WebApplication app) =>
         app.MapPost(
                 "/account/sign-out",
-                async (HttpContext http) =>
+                async (HttpContext http, JoinDesk desk) =>
                 {
                     await http.SignOutAsync(IdentityConstants.ApplicationScheme);
+                    if (DeviceSession.TokenOf(http) is { } token)
+                    {
+                        await desk.LeaveAsync(token);
+                        DeviceSession.Forget(http);
+                    }
+
+                    ClearWhatIsKept(http);
                     return TypedResults.LocalRedirect("/");
                 }
             )
             .AllowAnonymous()
             .ChecksAntiforgery();
+
+    /// <summary>Asks the browser to drop what our pages kept on the device: drafts, queued ticks, pages for no signal.</summary>
+    public static void ClearWhatIsKept(HttpContext http) =>
+        http.Response.Headers["Clear-Site-Data"] = "\"storage\"";
 
     /// <summary>Refuses with 400 what carries no token of ours.</summary>
     public static RouteHandlerBuilder ChecksAntiforgery(this RouteHandlerBuilder route) =>

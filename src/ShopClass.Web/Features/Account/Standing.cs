@@ -4,7 +4,9 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Options;
 using ShopClass.Data.Access;
+using ShopClass.Data.Joining;
 using ShopClass.Data.Students;
+using ShopClass.Web.Features.Joining;
 
 namespace ShopClass.Web.Features.Account;
 
@@ -15,6 +17,7 @@ namespace ShopClass.Web.Features.Account;
 public sealed class Standing(
     UserManager<Instructor> accounts,
     StudentStore students,
+    JoinDesk desk,
     IOptions<IdentityOptions> identity,
     IWebHostEnvironment environment
 )
@@ -23,6 +26,8 @@ public sealed class Standing(
     {
         if (person.HasClaim(c => c.Type == DemoDoor.Claim) && environment.IsProduction())
             return false;
+        if (person.FindFirst(DeviceSession.DeviceClaim) is { } device)
+            return Guid.TryParse(device.Value, out var id) && await desk.HoldsAsync(id, cancel);
         return person.ToViewer() switch
         {
             StudentViewer student => await students.FindAsync(student, student.StudentId, cancel)
