@@ -378,6 +378,9 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<Guid>("StudentId")
                         .HasColumnType("TEXT");
 
+                    b.Property<byte[]>("Work")
+                        .HasColumnType("BLOB");
+
                     b.HasKey("Id");
 
                     b.HasIndex("ProjectId");

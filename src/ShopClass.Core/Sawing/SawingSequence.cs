@@ -53,6 +53,9 @@ public enum Support
 
     /// <summary>Vise.</summary>
     Vise,
+
+    /// <summary>On the bench, against a stop or under clamps. No cut of the breakdown is held so.</summary>
+    Bench,
 }
 
 /// <summary>The line that is sawn to.</summary>

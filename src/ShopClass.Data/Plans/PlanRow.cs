@@ -32,4 +32,7 @@ public sealed class PlanRow
 
     /// <summary>The checked plan as JSON, gzip.</summary>
     public required byte[] Snapshot { get; set; }
+
+    /// <summary>The steps written for it, packed the same way; null in plans stored before steps were.</summary>
+    public byte[]? Work { get; set; }
 }

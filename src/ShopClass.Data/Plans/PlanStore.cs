@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Sawing;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Access;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Store;
@@ -53,7 +55,7 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
 
     /// <summary>
     /// Stores a plan as the next version. Refuses one whose rehearsal did not pass, and one made for a request that is
-    /// no longer what is stored (field "Request"); the order of goals is the plan's own. The same plan again gives back the version that is there.
+    /// no longer what is stored (field "Request"); the order of goals is the plan's own. The same plan again for the same hand gives back the version that is there.
     /// </summary>
     public async Task<Outcome<StoredPlan>> SaveAsync(
         Viewer viewer,
@@ -72,13 +74,17 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
         if (ProblemWith(plan, asked.Request) is { } problem)
             return Outcome<StoredPlan>.Refused(problem);
         var newest = await NewestRowAsync(shop, viewer, studentId, projectId, cancel);
-        var row = RowFor(plan, studentId, projectId, (newest?.Number ?? 0) + 1);
-        if (newest?.PlanFingerprint == row.PlanFingerprint)
-            return Outcome<StoredPlan>.Saved(View(newest, isOutOfDate: false));
+        var row = RowFor(plan, asked.Hand, studentId, projectId, (newest?.Number ?? 0) + 1);
+        if (
+            newest?.PlanFingerprint == row.PlanFingerprint
+            && View(newest, asked.Hand, isOutOfDate: false) is var same
+            && same.Work.Hand == asked.Hand
+        )
+            return Outcome<StoredPlan>.Saved(same);
         shop.Plans.Add(row);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
-        return Outcome<StoredPlan>.Saved(View(row, isOutOfDate: false));
+        return Outcome<StoredPlan>.Saved(View(row, asked.Hand, isOutOfDate: false));
     }
 
     /// <summary>The state of every student of a course on every project.</summary>
@@ -146,7 +152,11 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
             .Where(b => b.StudentId == studentId && b.ProjectId == projectId)
             .ToListAsync(cancel);
         var course = student.Course!;
-        return new(RequestFor(course.Rules, project, boards), course.IsArchived);
+        return new(
+            RequestFor(course.Rules, project, boards),
+            student.IsLeftHanded ? Hand.Left : Hand.Right,
+            course.IsArchived
+        );
     }
 
     private static Task<PlanRow?> NewestRowAsync(
@@ -173,22 +183,34 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
         var now = await AskAsync(shop, viewer, row.StudentId, row.ProjectId, cancel);
         return View(
             row,
+            now?.Hand ?? Hand.Right,
             now is null || PlanSnapshot.Fingerprint(now.Request) != row.RequestFingerprint
         );
     }
 
-    private static StoredPlan View(PlanRow row, bool isOutOfDate) =>
-        new(
+    /// <summary>What is stored; a plan from before steps were stored gets them for the hand on the card now.</summary>
+    private static StoredPlan View(PlanRow row, Hand handNow, bool isOutOfDate)
+    {
+        var plan = PlanSnapshot.Unpack(row.Snapshot);
+        return new(
             row.Id,
             row.StudentId,
             row.ProjectId,
             row.Number,
             row.MadeUtc,
-            PlanSnapshot.Unpack(row.Snapshot),
+            plan,
+            row.Work is { } work ? PlanSnapshot.UnpackWork(work) : WorkWriter.Write(plan, handNow),
             isOutOfDate
         );
+    }
 
-    private PlanRow RowFor(CheckedPlan plan, Guid studentId, Guid projectId, int number) =>
+    private PlanRow RowFor(
+        CheckedPlan plan,
+        Hand hand,
+        Guid studentId,
+        Guid projectId,
+        int number
+    ) =>
         new()
         {
             Id = Guid.NewGuid(),
@@ -201,7 +223,8 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
             IsComplete = plan.Plan.IsComplete,
             Sentence = plan.Verdict.Sentence,
             Snapshot = PlanSnapshot.Pack(plan),
+            Work = PlanSnapshot.Pack(WorkWriter.Write(plan, hand)),
         };
 
-    private sealed record Asked(PlanningRequest Request, bool IsArchived);
+    private sealed record Asked(PlanningRequest Request, Hand Hand, bool IsArchived);
 }

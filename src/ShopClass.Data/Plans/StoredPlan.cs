@@ -1,4 +1,5 @@
 using ShopClass.Core.Planning;
+using ShopClass.Core.Sawing.Steps;
 
 namespace ShopClass.Data.Plans;
 
@@ -9,6 +10,7 @@ namespace ShopClass.Data.Plans;
 /// <param name="Number">The plan version, from 1, for this student and project.</param>
 /// <param name="MadeUtc">When it was made.</param>
 /// <param name="Checked">The plan with its sequence, rehearsal and verdict.</param>
+/// <param name="Work">Its steps, for the hand on the student's card when it was made.</param>
 /// <param name="IsOutOfDate">Whether project, boards or rules have changed since.</param>
 public sealed record StoredPlan(
     Guid Id,
@@ -17,6 +19,7 @@ public sealed record StoredPlan(
     int Number,
     DateTime MadeUtc,
     CheckedPlan Checked,
+    WorkSequence Work,
     bool IsOutOfDate
 );
 

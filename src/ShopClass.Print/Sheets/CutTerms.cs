@@ -38,6 +38,7 @@ internal static class CutTerms
             Support.SawBench => "saw bench",
             Support.BenchHook => "bench hook",
             Support.Vise => "vise",
+            Support.Bench => "bench",
             _ => throw new ArgumentOutOfRangeException(nameof(support), support, "Not a support."),
         };
 

@@ -1,4 +1,5 @@
 using ShopClass.Core.Measure;
+using ShopClass.Core.Projects;
 
 namespace ShopClass.Core.Sawing.Steps;
 
@@ -50,7 +51,16 @@ public sealed record Step
     /// <summary>Which face or edge the square or gauge sits on, or the end measured from; empty where nothing is marked.</summary>
     public string MarkedFrom { get; init; } = "";
 
-    /// <summary>What to hold and where, in a sentence or two. Empty where nothing is held.</summary>
+    /// <summary>What is marked or set, one line each: places to measure, settings of a gauge. Empty where nothing is.</summary>
+    public IReadOnlyList<string> Marks { get; init; } = [];
+
+    /// <summary>On which side of the sawyer the waste falls; null where nothing is sawn off.</summary>
+    public Side? WasteSide { get; init; }
+
+    /// <summary>
+    /// What to hold and where, in a sentence or two. Empty where nothing is held. The words left and right mean nothing but
+    /// sides here, so that the sentence can be mirrored.
+    /// </summary>
     public string Hold { get; init; } = "";
 
     /// <summary>How to do it: how to start, go on and end, in one to three sentences. The instructor may replace it per course.</summary>
@@ -76,7 +86,56 @@ public sealed record Step
 
     /// <summary>About how long it takes.</summary>
     public required StepTime Time { get; init; }
+
+    /// <summary>
+    /// Whether the instructor does it before class, because the course does not teach it. It takes none of the student's
+    /// time.
+    /// </summary>
+    public bool IsPrepared { get; init; }
+
+    /// <summary>Dimensions of its pieces that are open before it, and how they stand when it is done.</summary>
+    public IReadOnlyList<OpenNow> Open { get; init; } = [];
 }
+
+/// <summary>Left or right, as the sawyer stands.</summary>
+public enum Side
+{
+    /// <summary>Left.</summary>
+    Left,
+
+    /// <summary>Right.</summary>
+    Right,
+}
+
+/// <summary>How far an open dimension has come.</summary>
+public enum OpenState
+{
+    /// <summary>Still oversize; it waits for its event.</summary>
+    Open,
+
+    /// <summary>Marked from the place or the part it must fit, not from a rule.</summary>
+    TakenFromMate,
+
+    /// <summary>Cut to that mark.</summary>
+    Cut,
+
+    /// <summary>Tried in its place, and it fits.</summary>
+    Fitted,
+}
+
+/// <summary>An open dimension of a piece, as it stands after a step.</summary>
+/// <param name="Piece">The piece, as written on the wood.</param>
+/// <param name="Dimension">Which of its sizes.</param>
+/// <param name="State">How it stands.</param>
+/// <param name="Extra">How much it is over its finished size while it waits.</param>
+/// <param name="Until">The event it waits for, in words.</param>
+public sealed record OpenNow(
+    string Piece,
+    PartDimension Dimension,
+    OpenState State,
+    Length Extra,
+    string Until
+);
 
 /// <summary>A piece after a step.</summary>
 /// <param name="Name">As written on the wood, or "rest of board 1", "offcut".</param>
@@ -124,4 +183,8 @@ public sealed record StepTime(int SetUp, int Work, int Waiting, string Basis)
 
 /// <summary>The steps of one student, in order.</summary>
 /// <param name="Steps">The steps; numbers run from 1 without a gap.</param>
-public sealed record WorkSequence(IReadOnlyList<Step> Steps);
+public sealed record WorkSequence(IReadOnlyList<Step> Steps)
+{
+    /// <summary>The hand they are written for.</summary>
+    public Hand Hand { get; init; }
+}

@@ -39,6 +39,7 @@ public static class CutWords
             Support.SawBench => "Saw bench",
             Support.BenchHook => "Bench hook",
             Support.Vise => "Vise",
+            Support.Bench => "Bench",
             _ => throw new ArgumentOutOfRangeException(nameof(support), support, "Not a support."),
         };
 

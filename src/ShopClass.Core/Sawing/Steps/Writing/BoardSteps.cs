@@ -1,0 +1,161 @@
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning;
+using ShopClass.Core.Sawing.Ordering;
+
+namespace ShopClass.Core.Sawing.Steps.Writing;
+
+/// <summary>Each board is looked over, trimmed, marked out once and broken down by the cuts of the plan.</summary>
+internal sealed class BoardSteps(Job job)
+{
+    public void Write()
+    {
+        foreach (var layout in job.Plan.Plan.Boards)
+        {
+            var index = job
+                .Plan.Request.Boards.Select((b, i) => (Board: b, Number: i + 1))
+                .FirstOrDefault(x => x.Board.Id == layout.BoardId);
+            if (index.Board is not null)
+                Break(index.Board, index.Number, layout);
+        }
+
+        job.Pieces.Sort((a, b) => a.Key.CompareTo(b.Key));
+    }
+
+    private void Break(Board board, int number, BoardLayout layout)
+    {
+        var blanks = layout.Sections.SelectMany(BoardLengths.Blanks).ToList();
+        var cuts = job.Plan.Sequence.Cuts.Where(c => c.BoardId == board.Id).ToList();
+        var breakdown = new BreakdownSteps(job, board, number, blanks);
+        var last = job.Steps.Add($"check:{number}", Check(board), []);
+        var isTrimmed = cuts.Count > 0 && IsStartTrim(cuts[0], blanks);
+        if (isTrimmed)
+            last = breakdown.Cut(cuts[0], last);
+        if (cuts.Count > (isTrimmed ? 1 : 0))
+            last = job.Steps.Add(
+                $"markout:{number}",
+                MarkOut(board, cuts, isTrimmed ? cuts[0] : null),
+                [last]
+            );
+        foreach (var cut in cuts.Skip(isTrimmed ? 1 : 0))
+            breakdown.Cut(cut, last);
+        job.Pieces.AddRange(breakdown.Blanks(layout, last));
+    }
+
+    private static bool IsStartTrim(Cut cut, List<LaidBlank> blanks) =>
+        cut.Kind is CutKind.EndTrim && blanks.TrueForAll(b => b.Rect.From >= cut.Kerf.To);
+
+    private Step Check(Board board) =>
+        new()
+        {
+            Id = "",
+            Number = 0,
+            Kind = StepKind.CheckBoard,
+            Skill = Skill.MarkingOut,
+            Station = Station.BenchTop,
+            Title = $"Look {board.Name} over and measure it",
+            Pieces = [board.Name],
+            Marks = [.. ToCheck(board)],
+            Technique = job.Technique("CheckBoard"),
+            Reason =
+                "The plan counts on these sizes and bad places; wood that differs is best found before it is sawn.",
+            Leaves = [Whole(board)],
+            Tools = ["tape", "straightedge", "pencil"],
+            Caution = "Never saw into painted, treated or unknown wood, or where a nail may be.",
+            Time = job.Pace.Flat(
+                5 + board.Defects.Count,
+                "to look a board over, one more for each bad place"
+            ),
+        };
+
+    private IEnumerable<string> ToCheck(Board board)
+    {
+        yield return board.WidthAtStart == board.WidthAtEnd
+        && board.WidthAtStart == board.WidthAtMiddle
+            ? $"{job.AtTape(board.WidthAtStart)} wide and {job.AtTape(board.Length)} long, {job.Say(board.Thickness)} thick at the thinnest place"
+            : $"{job.AtTape(board.WidthAtStart)} wide at the start, {job.AtTape(board.WidthAtMiddle)} in the middle and {job.AtTape(board.WidthAtEnd)} at the far end; "
+                + $"{job.AtTape(board.Length)} long, {job.Say(board.Thickness)} thick at the thinnest place";
+        foreach (var d in board.Defects)
+            yield return $"{Named(d)} from {job.AtTape(d.Place.From)} to {job.AtTape(d.Place.To)} along and {job.AtTape(d.Place.Near)} to {job.AtTape(d.Place.Far)} across: ring it";
+        if (!board.HasPlanedFaces)
+            yield return "rough faces: look along them for cup and wind, and note which side is hollow";
+    }
+
+    private static string Named(Defect defect)
+    {
+        var kind = defect.Kind switch
+        {
+            DefectKind.PitchPocket => "pitch pocket",
+            DefectKind.Other => "bad place",
+            _ => defect.Kind.ToString().ToLowerInvariant(),
+        };
+        return defect.Reach switch
+        {
+            DefectReach.MarkedFace => $"{kind} on the marked face",
+            DefectReach.BackFace => $"{kind} on the back",
+            _ => kind,
+        };
+    }
+
+    private Step MarkOut(Board board, List<Cut> cuts, Cut? trim)
+    {
+        var marks = new List<string>();
+        if (!board.HasStraightEdges && board.Surfacing is not Surfacing.S3S)
+            marks.Add(
+                "The near edge is as it came: lay a straightedge along it and pencil a straight line just inside; every width is measured from that line"
+            );
+        if (board.WidthAtStart != board.WidthAtEnd || board.WidthAtStart != board.WidthAtMiddle)
+            marks.Add(
+                $"The board tapers: count on {job.AtTape(board.SmallestWidth)}, its smallest width, and measure every width from the near edge"
+            );
+        marks.AddRange(
+            cuts.Where(c => c != trim && c.Kind is not CutKind.Rip)
+                .OrderBy(c => c.Position)
+                .ThenBy(c => c.Piece.Near)
+                .Select(c => CrosscutMark(board, c))
+                .Distinct(StringComparer.Ordinal)
+        );
+        marks.AddRange(
+            cuts.Where(c => c.Kind is CutKind.Rip)
+                .OrderBy(c => c.Piece.From)
+                .ThenBy(c => c.Position)
+                .Select(RipMark)
+        );
+        return new()
+        {
+            Id = "",
+            Number = 0,
+            Kind = StepKind.MarkOut,
+            Skill = Skill.MarkingOut,
+            Station = Station.BenchTop,
+            Title = $"Mark {board.Name} out in pencil",
+            Pieces = [board.Name],
+            Line = LineKind.Pencil,
+            MarkedFrom = trim is null
+                ? "the start of the board, the tape hooked once; the square on the near edge"
+                : $"the sawn end, with the tape's {job.AtTape(trim.Kerf.To)} mark on it, so that all numbers agree with the drawing; the square on the near edge",
+            Marks = marks,
+            Technique = job.Technique("MarkOut"),
+            Reason =
+                "Marked once from one end before anything is sawn apart, so that no error is passed on. Write the names on, and shade the waste.",
+            Leaves = [Whole(board) with { Length = board.Length - (trim?.Kerf.To ?? Length.Zero) }],
+            Tools = ["tape", "square", "straightedge", "pencil"],
+            Time = job.Pace.Flat(3 + marks.Count, "to mark out, one for each line"),
+        };
+    }
+
+    private string CrosscutMark(Board board, Cut cut)
+    {
+        var reach =
+            cut.Piece.Across == board.SmallestWidth
+                ? "across the whole width"
+                : $"across from {job.AtTape(cut.Piece.Near)} to {job.AtTape(cut.Piece.Far)}";
+        return $"{job.AtTape(cut.Position)} from the start, {reach}: {(cut.Kind is CutKind.EndTrim ? "end trim" : "crosscut")}";
+    }
+
+    private string RipMark(Cut cut) =>
+        $"{job.AtTape(cut.Position)} from the near edge, along from {job.AtTape(cut.Piece.From)} to {job.AtTape(cut.Piece.To)}: rip";
+
+    private static PieceLeft Whole(Board board) =>
+        new(board.Name, board.Thickness, board.SmallestWidth, board.Length, PieceUse.Work);
+}

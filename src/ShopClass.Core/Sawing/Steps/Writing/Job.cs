@@ -1,0 +1,79 @@
+using ShopClass.Core.Courses;
+using ShopClass.Core.Lumber;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning;
+using ShopClass.Core.Projects;
+
+namespace ShopClass.Core.Sawing.Steps.Writing;
+
+/// <summary>The work while it is being written: the steps so far and every piece as it stands.</summary>
+internal sealed class Job(CheckedPlan plan, WorkSettings settings)
+{
+    public CheckedPlan Plan { get; } = plan;
+
+    public CourseRules Rules => Plan.Request.Rules;
+
+    public Project Project => Plan.Request.Project;
+
+    public StepList Steps { get; } = new();
+
+    /// <summary>The pieces there are, by part, copy and strip.</summary>
+    public List<Workpiece> Pieces { get; } = [];
+
+    /// <summary>The pieces that are whole parts: in one piece, or glued up.</summary>
+    public IEnumerable<Workpiece> Parts => Pieces.Where(p => p.Key.Strip == 0);
+
+    public Pace Pace { get; } = new(settings.StudentPercent);
+
+    /// <summary>The step whose waste can be practised on; null where sawing leaves none.</summary>
+    public string? WasteFrom { get; set; }
+
+    /// <summary>The steps after which everything that has joints is fitted; what closes open dimensions waits for them.</summary>
+    public List<string> Fits { get; } = [];
+
+    public string Technique(string key) =>
+        settings.Techniques.GetValueOrDefault(key) ?? Techniques.Usual[key];
+
+    public string Say(Length length)
+    {
+        var step = Rules.Precision.Step();
+        return length.Ticks % step.Ticks == 0
+            ? LengthWriter.WriteWithUnit(length, Rules.Precision)
+            : LengthWriter.WriteExactWithUnit(length, Rules.Unit);
+    }
+
+    /// <summary>A place on a board, as a tape reads it.</summary>
+    public string AtTape(Length place) => LengthWriter.WriteWithUnit(place, Rules.Precision);
+
+    public IReadOnlyList<Workpiece> Of(string letter) =>
+        [.. Parts.Where(p => p.Part.Letter == letter)];
+
+    /// <summary>The step that sets a gauge, written at its first use.</summary>
+    public string Gauge(string use, Length setting)
+    {
+        var id = $"gauge:{use}:{setting.Ticks}";
+        if (Steps.Has(id))
+            return id;
+        var tool = setting > Length.FromMillimetres(150) ? "panel gauge" : "marking gauge";
+        return Steps.Add(
+            id,
+            new()
+            {
+                Id = id,
+                Number = 0,
+                Kind = StepKind.SetGauge,
+                Skill = Skill.Gauging,
+                Station = Station.BenchTop,
+                Title = $"Set a {tool} to {Say(setting)} for the {use}",
+                Pieces = [],
+                Marks = [$"{Say(setting)} from the pin to the fence"],
+                Technique = Technique("SetGauge"),
+                Reason =
+                    "Set once for everything it has to mark: pieces marked at one setting are alike even where the setting is off.",
+                Tools = [tool, "rule"],
+                Time = Pace.Flat(2, "to set and try a gauge"),
+            },
+            []
+        );
+    }
+}

@@ -1,0 +1,60 @@
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning;
+using ShopClass.Core.Sawing;
+using ShopClass.Core.Sawing.Steps;
+using ShopClass.Core.Tests.Planning;
+
+namespace ShopClass.Core.Tests.Sawing.Steps;
+
+public class WholeWorkTests
+{
+    public static TheoryData<string, UnitSystem> All =>
+        new MatrixTheoryData<string, UnitSystem>(
+            ["bench hook", "tool tote", "wall shelf", "planter", "peg rail"],
+            [UnitSystem.Inch, UnitSystem.Metric]
+        );
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Every_step_comes_after_those_it_waits_for_and_has_a_name_of_its_own(
+        string name,
+        UnitSystem unit
+    )
+    {
+        var work = Work(name, unit);
+        Assert.Equal(Enumerable.Range(1, work.Steps.Count), work.Steps.Select(s => s.Number));
+        Assert.Equal(work.Steps.Count, work.Steps.Select(s => s.Id).Distinct().Count());
+        Assert.All(work.Steps, s => Assert.All(s.After, a => Assert.InRange(a, 1, s.Number - 1)));
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Every_part_is_at_its_finished_size_when_the_work_is_done(
+        string name,
+        UnitSystem unit
+    )
+    {
+        var request = DemoProjects.Find(name, unit);
+        var last = Work(name, unit).Steps[^1];
+        Assert.Equal(StepKind.Finish, last.Kind);
+        Assert.Equal(
+            request
+                .Project.Parts.SelectMany(p =>
+                    Enumerable
+                        .Range(1, p.Quantity)
+                        .Select(i => (Name: $"{p.Letter}{i}", p.Finished.Width, p.Finished.Length))
+                )
+                .OrderBy(p => p.Name),
+            last.Leaves.Select(l => (l.Name, l.Width, l.Length)).OrderBy(l => l.Name)
+        );
+    }
+
+    private static WorkSequence Work(string name, UnitSystem unit) =>
+        WorkWriter.Write(
+            CheckedPlan.Make(
+                DemoProjects.Find(name, unit),
+                cancel: TestContext.Current.CancellationToken
+            ),
+            Hand.Right
+        );
+}
