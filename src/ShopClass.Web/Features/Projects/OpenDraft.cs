@@ -12,6 +12,9 @@ public sealed class OpenDraft(PartDimension dimension)
 
     public string Until { get; set; } = "";
 
+    /// <summary>The letter of the part it is taken from; empty for none.</summary>
+    public string TakenFrom { get; set; } = "";
+
     /// <summary>Whether an extra was typed that cannot be read; the field says so itself.</summary>
     public bool ExtraIsUnreadable { get; set; }
 
@@ -29,12 +32,18 @@ public sealed class OpenDraft(PartDimension dimension)
         };
 
     public OpenDimension? ToOpen() =>
-        IsEmpty || Problem is not null ? null : new(Dimension, Extra!.Value, Until.Trim());
+        IsEmpty || Problem is not null
+            ? null
+            : new(Dimension, Extra!.Value, Until.Trim())
+            {
+                TakenFrom = TakenFrom.Length == 0 ? null : TakenFrom,
+            };
 
     public void Take(OpenDimension? open)
     {
         Extra = open?.Extra;
         Until = open?.Until ?? "";
+        TakenFrom = open?.TakenFrom ?? "";
         ExtraIsUnreadable = false;
     }
 }

@@ -67,6 +67,8 @@ public sealed class PartDraft
 
     public bool AcceptsHiddenDefect { get; set; }
 
+    public ReferenceFace ReferenceFace { get; set; }
+
     public string JointNotes { get; set; } = "";
 
     public IReadOnlyList<OpenDraft> Open { get; } =
@@ -121,12 +123,33 @@ public sealed class PartDraft
         ShowFace = part.ShowFace;
         GlueUpAllowed = part.GlueUpAllowed;
         AcceptsHiddenDefect = part.AcceptsHiddenDefect;
+        ReferenceFace = part.ReferenceFace;
         foreach (var open in Open)
             open.Take(part.Open.FirstOrDefault(o => o.Dimension == open.Dimension));
     }
 
     /// <summary>The row is now stored like this; what is in the fields stays.</summary>
     public void IsStored(PartView stored) => (Stored, Theirs) = (stored, null);
+
+    /// <summary>Another part has got a new letter.</summary>
+    public void Follow(string from, string to)
+    {
+        foreach (var open in Open.Where(o => o.TakenFrom == from))
+            open.TakenFrom = to;
+        if (Stored is { } stored && stored.Part.Open.Any(o => o.TakenFrom == from))
+            Stored = stored with
+            {
+                Part = stored.Part with
+                {
+                    Open =
+                    [
+                        .. stored.Part.Open.Select(o =>
+                            o.TakenFrom == from ? o with { TakenFrom = to } : o
+                        ),
+                    ],
+                },
+            };
+    }
 
     /// <summary>The row is no longer stored.</summary>
     public void IsNotStored() => (Stored, Theirs, State) = (null, null, RowState.NotSaved);
@@ -143,6 +166,7 @@ public sealed class PartDraft
         TakeProblems(
             PartChecks
                 .ProblemsIn(Finished(), others, rules)
+                .Concat(OpenCircles.ProblemsIn(Finished(), others))
                 .Where(p => !unfinished.Exists(u => u.Field == p.Field))
         );
         problems = [.. unfinished, .. problems];
@@ -189,6 +213,7 @@ public sealed class PartDraft
             ShowFace = ShowFace,
             GlueUpAllowed = GlueUpAllowed,
             AcceptsHiddenDefect = AcceptsHiddenDefect,
+            ReferenceFace = ReferenceFace,
             JointNotes = JointNotes.Trim(),
             Open = [.. Open.Select(o => o.ToOpen()).OfType<OpenDimension>()],
         };

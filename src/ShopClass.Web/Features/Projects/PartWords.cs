@@ -16,7 +16,10 @@ public static class PartWords
 
     // An extra is often smaller than the finest mark of the course, so it is written as it is stored.
     public static string Open(OpenDimension open, UnitSystem unit) =>
-        $"{open.Dimension} {LengthWriter.WriteExactWithUnit(open.Extra, unit)} over until {open.Until}";
+        $"{open.Dimension} {LengthWriter.WriteExactWithUnit(open.Extra, unit)} over until {open.Until}{From(open)}";
+
+    private static string From(OpenDimension open) =>
+        open.TakenFrom is { } letter ? $", taken from {letter}" : "";
 
     /// <summary>What is told in a few words beside the sizes.</summary>
     public static IEnumerable<string> Notes(Part part, UnitSystem unit)
@@ -31,6 +34,10 @@ public static class PartWords
             yield return "may be glued up";
         if (part.AcceptsHiddenDefect)
             yield return "defect on hidden face accepted";
+        if (part.ReferenceFace is not ReferenceFace.Truest)
+            yield return part.ReferenceFace is ReferenceFace.Inside
+                ? "reference face inside"
+                : "reference face outside";
     }
 
     /// <summary>The same for a row being edited, short enough for its cell.</summary>

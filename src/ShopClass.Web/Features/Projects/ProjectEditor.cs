@@ -33,6 +33,7 @@ public sealed class ProjectEditor(
         {
             Name = opened.Name,
             Parts = [.. rows.Select(r => r.ToPart() ?? r.Stored?.Part).OfType<Part>()],
+            Joints = opened.Joints,
         };
 
     public bool IsFull => rows.Count >= PartChecks.MostParts;
@@ -219,7 +220,8 @@ public sealed class ProjectEditor(
         switch (outcome.Kind)
         {
             case OutcomeKind.Saved:
-                row.IsStored(outcome.Value!);
+                Follow(row.Stored?.Part.Letter, outcome.Value!.Part.Letter);
+                row.IsStored(outcome.Value);
                 row.State = RowState.Saved;
                 Said = $"{row.Called} saved.";
                 break;
@@ -233,11 +235,23 @@ public sealed class ProjectEditor(
         }
     }
 
+    /// <summary>What is taken from a part follows it to its new letter, as it does in the store.</summary>
+    private void Follow(string? from, string to)
+    {
+        if (from is null || from == to)
+            return;
+        foreach (var row in rows)
+            row.Follow(from, to);
+    }
+
     private static void TakeRefusal(PartDraft row, IEnumerable<FieldProblem> problems)
     {
         row.TakeProblems(problems.Select(p => (p.Field, p.Sentence)));
         row.State = RowState.NotSaved;
     }
+
+    /// <summary>The other parts, as they are stored.</summary>
+    public IReadOnlyList<Part> OthersOf(PartDraft row) => Others(row);
 
     private List<Part> Others(PartDraft row) =>
         [.. rows.Where(r => r != row).Select(r => r.Stored?.Part ?? r.ToPart()).OfType<Part>()];
