@@ -10,6 +10,7 @@ return args.FirstOrDefault() switch
         args.Skip(1).FirstOrDefault() is { } path && !path.StartsWith('-') ? path : null,
         arguments
     ),
+    "class" => ClassBench.Run(arguments),
     "ratio" => RatioBench.Run(arguments),
     "demo" => await DemoBench.Run(arguments),
     "start" => await StartBench.Run(
@@ -29,6 +30,8 @@ static int Usage()
             plans random student cases; every complete plan is rehearsed
         instances PATH [--seconds S] [--steps N] [--only NAME]
             solves published instances from a file or a folder; every solution is checked; one CSV line each, then totals
+        class [--students N] [--seed X] [--count N] [--way pooled|boards] [--unit inch|metric] [--steps N] [--verbose 1]
+            orders wood for random classes; every board is rehearsed
         ratio [--rounds N]
             plans the demo projects and states each time as a ratio to sorting a fixed list in the same run
         demo [--rounds N]

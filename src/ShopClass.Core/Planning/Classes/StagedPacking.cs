@@ -105,7 +105,18 @@ public static class StagedPacking
             ]
         );
         var effort = new Effort(stepLimit, cancel);
-        var packer = new Packer(cutting, effort, progress);
-        return packer.Run();
+        var (boards, cost, bound, isComplete) = new Packer(
+            cutting,
+            cutting,
+            effort,
+            progress
+        ).Run();
+        return new(
+            [.. boards.Select(b => Written.Board(cutting, b))],
+            cost,
+            bound,
+            isComplete,
+            effort.Taken
+        );
     }
 }

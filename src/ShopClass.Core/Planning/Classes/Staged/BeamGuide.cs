@@ -5,6 +5,10 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 /// <param name="Power">Whether the mean size of the pieces packed counts: 0 not, 1 fully, else by its root.</param>
 internal readonly record struct BeamGuide(double Start, int Power)
 {
+    /// <summary>Those that do well on many kinds of cases, best first.</summary>
+    public static IReadOnlyList<BeamGuide> Usual { get; } =
+    [new(0.1, 1), new(0, 1), new(0.1, 2), new(0, 0), new(0.3, 1)];
+
     public double Of(double wasted, double meanShare) =>
         Power switch
         {

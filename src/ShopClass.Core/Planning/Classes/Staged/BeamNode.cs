@@ -12,6 +12,13 @@ internal struct BeamNode
     /// <summary>Area of the pieces packed.</summary>
     public long Packed;
 
+    /// <summary>Worth of the boards before the one at hand.</summary>
+    public double ClosedWorth;
+
+    /// <summary>Worth of the pieces packed, and what they cost at least.</summary>
+    public double Worth,
+        Least;
+
     /// <summary>Names what is packed, for finding the same again.</summary>
     public ulong Hash;
 

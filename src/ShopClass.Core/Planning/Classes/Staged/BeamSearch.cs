@@ -11,9 +11,10 @@ internal sealed class BeamSearch
     private readonly Cutting cutting;
     private readonly Effort effort;
     private readonly ulong[][] keys;
-    private readonly double ratio;
-    private readonly long total;
+    private readonly BeamWorth worth;
+    private readonly double total;
     private readonly int count;
+    private readonly long[] areas;
     private readonly Beam beam;
     private readonly List<(int Before, Laid Laid)> log = [];
     private readonly int[] limits;
@@ -24,9 +25,10 @@ internal sealed class BeamSearch
         this.cutting = cutting;
         this.effort = effort;
         keys = BeamKeys.For(cutting.Pieces);
-        ratio = cutting.Planks.Min(p => (double)p.Cost / p.Area);
-        total = cutting.Pieces.Sum(p => p.Area * p.Count);
+        worth = new(cutting);
+        total = cutting.Pieces.Select((p, k) => worth.Least[k] * p.Count).Sum();
         count = cutting.Pieces.Sum(p => p.Count);
+        areas = [.. cutting.Pieces.Select(p => p.Area)];
         limits = [.. cutting.Planks.Select(p => p.Copies)];
         ranks = Ranks(cutting.Pieces);
         beam = new(cutting.Pieces.Count, cutting.Planks.Count);
@@ -159,15 +161,17 @@ internal sealed class BeamSearch
     {
         var next = Made(node, move, 0);
         var plank = cutting.Planks[move.Plank];
-        var used = next.Closed + plank.Cost * ((double)next.Used(plank.Width) / plank.Area);
-        var least = used + ratio * (total - next.Packed);
+        var share = (double)next.Used(plank.Width) / plank.Area;
+        var least = next.Closed + plank.Cost * share + total - next.Least;
         if (next.Count == count)
             least = next.Closed + plank.Cost;
         // A packing costs a whole number, so what must cost more than the last allowed is given up.
         if (least > below - 1 + 1e-6)
             return;
-        var wasted = 1 - ratio * next.Packed / used;
-        beam.Add(move, guide.Of(wasted, (double)next.Packed / next.Count / plank.Area));
+        var used = next.ClosedWorth + worth.Plank[move.Plank] * share;
+        var paid = (next.Closed + plank.Cost * share) / used;
+        var score = guide.Of(1 - next.Worth / used, (double)next.Packed / next.Count / plank.Area);
+        beam.Add(move, score * (1 + paid));
     }
 
     private BeamNode Made(in BeamNode node, BeamMove move, int left)
@@ -175,12 +179,15 @@ internal sealed class BeamSearch
         var fit = cutting.Ways[move.Plank][move.Fit];
         var next = node;
         next.Count++;
-        next.Packed += cutting.Pieces[fit.Piece].Area;
+        next.Packed += areas[fit.Piece];
+        next.Worth += worth.PieceArea[fit.Piece];
+        next.Least += worth.Least[fit.Piece];
         next.Last = ranks[fit.Piece];
         next.Hash = unchecked(node.Hash + keys[fit.Piece][left]);
         if (move.Level < 0)
         {
             next.Closed = node.Plank < 0 ? 0 : node.Closed + cutting.Planks[node.Plank].Cost;
+            next.ClosedWorth = node.Plank < 0 ? 0 : node.ClosedWorth + worth.Plank[node.Plank];
             next.Plank = move.Plank;
             next.SectionTo = 0;
         }

@@ -6,7 +6,15 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 /// <param name="Cost">What one costs.</param>
 /// <param name="Copies">How many there are; <see cref="int.MaxValue"/> for no end of them.</param>
 /// <param name="KeepsEdges">Whether both its edges came straight, so that a piece of the full width may be narrower.</param>
-internal sealed record Plank(int Length, int Width, long Cost, int Copies, bool KeepsEdges)
+/// <param name="IsNowhere">Whether it stands for what is left over.</param>
+internal sealed record Plank(
+    int Length,
+    int Width,
+    long Cost,
+    int Copies,
+    bool KeepsEdges,
+    bool IsNowhere = false
+)
 {
     public long Area => (long)Length * Width;
     public bool IsEndless => Copies == int.MaxValue;
@@ -66,11 +74,33 @@ internal sealed class Cutting
         ];
     }
 
+    private Cutting(
+        IReadOnlyList<Plank> planks,
+        IReadOnlyList<Piece> pieces,
+        IReadOnlyList<IReadOnlyList<Fit>> ways
+    )
+    {
+        Planks = planks;
+        Pieces = pieces;
+        Ways = ways;
+    }
+
     public IReadOnlyList<Plank> Planks { get; }
     public IReadOnlyList<Piece> Pieces { get; }
 
     /// <summary>For each kind of board, every way a piece can lie on it.</summary>
     public IReadOnlyList<IReadOnlyList<Fit>> Ways { get; }
+
+    /// <summary>The same with other counts.</summary>
+    public Cutting With(IReadOnlyList<int> counts, IReadOnlyList<int> copies) =>
+        new(
+            [.. Planks.Select((p, i) => p with { Copies = copies[i] })],
+            [.. Pieces.Select((p, i) => p with { Count = counts[i] })],
+            Ways
+        );
+
+    /// <summary>What some boards cost.</summary>
+    public long CostOf(IEnumerable<CutBoard> boards) => boards.Sum(b => Planks[b.Plank].Cost);
 
     /// <summary>Whether every piece has some kind of board it fits on.</summary>
     public bool EachHasABoard =>

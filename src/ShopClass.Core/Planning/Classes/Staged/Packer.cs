@@ -1,49 +1,72 @@
 namespace ShopClass.Core.Planning.Classes.Staged;
 
 /// <summary>Runs the searches one after the other, wider every time, until the bound is met or the steps are used up.</summary>
-internal sealed class Packer(Cutting cutting, Effort effort, IProgress<StagedProgress>? progress)
+internal sealed class Packer(
+    Cutting cutting,
+    Cutting limits,
+    Effort effort,
+    IProgress<StagedProgress>? progress
+)
 {
-    private static readonly BeamGuide[] Guides =
-    [
-        new(0.1, 1),
-        new(0, 1),
-        new(0.1, 2),
-        new(0, 0),
-        new(0.3, 1),
-    ];
-
+    private const int Widest = 4096;
     private IReadOnlyList<CutBoard> best = [];
     private long cost = long.MaxValue;
+    private long bound;
 
-    /// <summary>The cheapest packing found.</summary>
-    public StagedResult Run()
+    /// <summary>The cheapest packing found, and the bound.</summary>
+    public (IReadOnlyList<CutBoard> Boards, long Cost, long Bound, bool IsComplete) Run()
     {
         if (!cutting.EachHasABoard)
-            return new([], 0, 0, cutting.Pieces.All(p => p.Count == 0), 0);
-        var bound = SimpleBounds.Cost(cutting);
-        var beam = new BeamSearch(cutting, effort);
-        for (var width = 1; width <= 4096 && cost > bound && !effort.IsUp; width *= 2)
+            return ([], 0, 0, cutting.Pieces.All(p => p.Count == 0));
+        bound = SimpleBounds.Cost(limits);
+        // Whatever the limit, there is a packing.
+        var unlimited = new Effort(int.MaxValue, CancellationToken.None);
+        if (new BeamSearch(cutting, unlimited).Run(1, BeamGuide.Usual[0], cost) is { } first)
+            Take(first);
+        Beams(1);
+        if (IsOpen)
+            Mix();
+        for (var width = 4; width <= Widest && IsOpen; width *= 2)
         {
-            foreach (var guide in Guides)
-            {
-                if (cost > bound && beam.Run(width, guide, cost) is { } found)
-                    Take(found, bound);
-            }
+            Beams(width);
+            if (IsOpen && best.Count > 0)
+                best = new Repacking(cutting, effort).Improve(best, bound, width, 100, Take);
         }
 
-        return new(
-            [.. best.Select(b => Written.Board(cutting, b))],
-            cost == long.MaxValue ? 0 : cost,
-            bound,
-            cost < long.MaxValue,
-            effort.Taken
-        );
+        return (best, best.Count == 0 ? 0 : cost, bound, cost < long.MaxValue);
     }
 
-    private void Take(IReadOnlyList<CutBoard> found, long bound)
+    private bool IsOpen => cost > bound && !effort.IsUp;
+
+    private void Beams(int width)
     {
-        best = found;
-        cost = found.Sum(b => cutting.Planks[b.Plank].Cost);
+        var beam = new BeamSearch(cutting, effort);
+        foreach (var guide in BeamGuide.Usual)
+        {
+            if (cost > bound && beam.Run(width, guide, cost) is { } found)
+                Take(found);
+        }
+    }
+
+    private void Mix()
+    {
+        var columns = new Columns(cutting, limits, effort);
+        columns.Generate(best, cost);
+        bound = Math.Max(bound, columns.Bound);
+        if (!IsOpen)
+            return;
+        var mixture = columns.Master.Mixture().ToList();
+        for (var width = 4; width <= 64 && IsOpen; width *= 4)
+        {
+            if (new Rounding(cutting, effort).Round(mixture, width, cost) is { } found)
+                Take(found);
+        }
+    }
+
+    private void Take(IReadOnlyList<CutBoard> found)
+    {
+        best = [.. found];
+        cost = cutting.CostOf(found);
         progress?.Report(new(effort.Taken, cost, bound));
     }
 }

@@ -1,0 +1,249 @@
+namespace ShopClass.Core.Planning.Classes.Staged;
+
+/// <summary>
+/// The linear programme over ways to cut a board: least cost so that every piece is cut often enough and no finite board is
+/// cut twice. Revised simplex with a dense inverse; the rows are few.
+/// </summary>
+/// <remarks>
+/// Its numbers are floating point and only steer: no bound is taken from them unproven (<see cref="ProvenBound"/>).
+/// Variables: the columns, then for each row what is cut over the demand (or is left of a finite board), then for each
+/// piece a stand-in dearer than any board.
+/// </remarks>
+internal sealed class Master
+{
+    private const double Small = 1e-9;
+    private readonly Cutting cutting;
+    private readonly int[] finite;
+    private readonly int rows;
+    private readonly double[] right;
+    private readonly double standIn;
+    private readonly List<Column> columns = [];
+    private readonly List<(int Row, double Value)[]> entries = [];
+    private readonly double[,] inverse;
+    private readonly int[] basis;
+    private readonly double[] basic;
+    private readonly double[] duals;
+    private readonly double[] entering;
+
+    /// <param name="cutting">What is to be cut.</param>
+    /// <param name="demand">How many of each piece.</param>
+    /// <param name="copies">How many boards of each kind.</param>
+    public Master(Cutting cutting, IReadOnlyList<int> demand, IReadOnlyList<int> copies)
+    {
+        this.cutting = cutting;
+        finite = [.. Enumerable.Range(0, copies.Count).Where(p => copies[p] < int.MaxValue)];
+        rows = demand.Count + finite.Length;
+        right = [.. demand.Select(d => (double)d), .. finite.Select(p => (double)copies[p])];
+        standIn = 4.0 * Math.Max(1, cutting.Planks.Max(p => p.Cost));
+        inverse = new double[rows, rows];
+        basis = new int[rows];
+        basic = [.. right];
+        duals = new double[rows];
+        entering = new double[rows];
+        for (var r = 0; r < rows; r++)
+        {
+            inverse[r, r] = 1;
+            // Rows of pieces begin with their stand-in, rows of finite boards with what is left.
+            basis[r] = r < demand.Count ? -1 - rows - r : -1 - r;
+        }
+    }
+
+    /// <summary>The columns, in the order they came.</summary>
+    public IReadOnlyList<Column> Columns => columns;
+
+    /// <summary>What one more of each piece costs at the margin; then what one more finite board saves, as a negative.</summary>
+    public IReadOnlyList<double> Duals => duals;
+
+    /// <summary>The cost of the mixture found.</summary>
+    public double Value
+    {
+        get
+        {
+            var sum = 0.0;
+            for (var r = 0; r < rows; r++)
+                sum += basic[r] * CostOf(basis[r]);
+            return sum;
+        }
+    }
+
+    /// <summary>How often each column is cut in the mixture; only those above zero.</summary>
+    public IEnumerable<(Column Column, double Times)> Mixture()
+    {
+        for (var r = 0; r < rows; r++)
+        {
+            if (basis[r] >= 0 && basic[r] > Small)
+                yield return (columns[basis[r]], basic[r]);
+        }
+    }
+
+    /// <summary>What one more of this kind of board would save; zero where there is no end of them.</summary>
+    public double SavedBy(int plank)
+    {
+        var place = Array.IndexOf(finite, plank);
+        return place < 0 ? 0 : -duals[rows - finite.Length + place];
+    }
+
+    /// <summary>Adds a way to cut a board.</summary>
+    public void Add(Column column)
+    {
+        var list = new List<(int, double)>();
+        for (var k = 0; k < column.Counts.Count; k++)
+        {
+            if (column.Counts[k] > 0)
+                list.Add((k, column.Counts[k]));
+        }
+
+        var place = Array.IndexOf(finite, column.Board.Plank);
+        if (place >= 0)
+            list.Add((rows - finite.Length + place, 1));
+        columns.Add(column);
+        entries.Add([.. list]);
+    }
+
+    /// <summary>Finds the cheapest mixture of the columns; tells the looks it took.</summary>
+    public long Solve()
+    {
+        var looks = 0L;
+        for (var turn = 0; turn < 50 * rows + columns.Count; turn++)
+        {
+            FillDuals();
+            var enter = Entering(turn);
+            looks += rows + columns.Count;
+            if (enter is null || !Pivot(enter.Value))
+                break;
+        }
+
+        FillDuals();
+        return looks;
+    }
+
+    private double CostOf(int variable) =>
+        variable >= 0 ? columns[variable].Cost
+        : variable < -rows ? standIn
+        : 0;
+
+    private void FillDuals()
+    {
+        Array.Clear(duals);
+        for (var r = 0; r < rows; r++)
+        {
+            var cost = CostOf(basis[r]);
+            if (cost == 0)
+                continue;
+            for (var c = 0; c < rows; c++)
+                duals[c] += cost * inverse[r, c];
+        }
+    }
+
+    /// <summary>The variable that gains most; after many turns the first that gains, which cannot go round in circles.</summary>
+    private int? Entering(int turn)
+    {
+        int? best = null;
+        var most = -1e-7 * Math.Max(1, standIn / 4);
+        var isLong = turn > 20 * rows;
+        for (var j = 0; j < columns.Count; j++)
+        {
+            var reduced = (double)columns[j].Cost;
+            foreach (var (row, value) in entries[j])
+                reduced -= duals[row] * value;
+            if (reduced >= most)
+                continue;
+            best = j;
+            if (isLong)
+                return best;
+            most = reduced;
+        }
+
+        for (var r = 0; r < rows; r++)
+        {
+            // Cutting more than the demand costs the piece's price; leaving a finite board is the other way round.
+            var reduced = IsPiece(r) ? duals[r] : -duals[r];
+            if (reduced >= most)
+                continue;
+            best = -1 - r;
+            if (isLong)
+                return best;
+            most = reduced;
+        }
+
+        return best;
+    }
+
+    private bool IsPiece(int row) => row < rows - finite.Length;
+
+    private bool Pivot(int variable)
+    {
+        Array.Clear(entering);
+        if (variable >= 0)
+        {
+            foreach (var (row, value) in entries[variable])
+            {
+                for (var r = 0; r < rows; r++)
+                    entering[r] += inverse[r, row] * value;
+            }
+        }
+        else
+        {
+            var row = -1 - variable;
+            var sign = IsPiece(row) ? -1 : 1;
+            for (var r = 0; r < rows; r++)
+                entering[r] = sign * inverse[r, row];
+        }
+
+        var leave = Leaving();
+        if (leave < 0)
+            return false;
+        Exchange(leave, variable);
+        return true;
+    }
+
+    private int Leaving()
+    {
+        var leave = -1;
+        var least = double.MaxValue;
+        for (var r = 0; r < rows; r++)
+        {
+            if (entering[r] <= 1e-7)
+                continue;
+            var ratio = Math.Max(0, basic[r]) / entering[r];
+            if (
+                ratio < least - Small
+                || (ratio < least + Small && leave >= 0 && IsBetterToLeave(r, leave))
+            )
+            {
+                leave = r;
+                least = Math.Min(least, ratio);
+            }
+        }
+
+        return leave;
+    }
+
+    /// <summary>Stand-ins go first; then the larger figure, for sound arithmetic.</summary>
+    private bool IsBetterToLeave(int r, int other)
+    {
+        var (a, b) = (basis[r] < -rows, basis[other] < -rows);
+        return a == b ? entering[r] > entering[other] : a;
+    }
+
+    private void Exchange(int leave, int variable)
+    {
+        var pivot = entering[leave];
+        for (var c = 0; c < rows; c++)
+            inverse[leave, c] /= pivot;
+        basic[leave] = Math.Max(0, basic[leave]) / pivot;
+        for (var r = 0; r < rows; r++)
+        {
+            var times = entering[r];
+            if (r == leave || times == 0)
+                continue;
+            for (var c = 0; c < rows; c++)
+                inverse[r, c] -= times * inverse[leave, c];
+            basic[r] -= times * basic[leave];
+            if (Math.Abs(basic[r]) < 1e-11)
+                basic[r] = 0;
+        }
+
+        basis[leave] = variable;
+    }
+}
