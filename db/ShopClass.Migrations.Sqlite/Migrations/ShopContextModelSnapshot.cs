@@ -342,6 +342,78 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("StudentCodes", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Orders.RackRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Board")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Count")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseId");
+
+                    b.ToTable("RackPieces", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Orders.SellerRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Currency")
+                        .IsRequired()
+                        .HasMaxLength(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsLeftOut")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Stock")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseId");
+
+                    b.ToTable("Sellers", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Plans.PlanRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -772,6 +844,28 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Student");
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Orders.RackRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany("Rack")
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Orders.SellerRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany("Sellers")
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
             modelBuilder.Entity("ShopClass.Data.Plans.PlanRow", b =>
                 {
                     b.HasOne("ShopClass.Data.Projects.ProjectRow", "Project")
@@ -844,6 +938,10 @@ namespace ShopClass.Migrations.Sqlite.Migrations
             modelBuilder.Entity("ShopClass.Data.Courses.CourseRow", b =>
                 {
                     b.Navigation("Projects");
+
+                    b.Navigation("Rack");
+
+                    b.Navigation("Sellers");
 
                     b.Navigation("Students");
                 });

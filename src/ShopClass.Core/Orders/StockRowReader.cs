@@ -81,7 +81,7 @@ internal sealed class StockRowReader(string currency, UnitSystem unit)
             )
                 return null;
             var nominal =
-                StockSizes.NominalNamed(named)
+                StockSizes.Read(named, surfacing, unit).Value?.Nominal
                 ?? (thickness.Quarter is { } q ? new NominalSize(q.Rough, width) : null);
             var name =
                 named.Length > 0

@@ -45,10 +45,6 @@ public static partial class StockSizes
         return Measured(name, thick, wide, unit);
     }
 
-    /// <summary>The nominal size of PS 20 that a name stands for, or null.</summary>
-    public static NominalSize? NominalNamed(string name) =>
-        Dressed(Plain(name)) is { } size ? new(size.NominalThickness, size.NominalWidth) : null;
-
     private static Reading<SizeRead> Named(
         string name,
         string thick,
@@ -117,11 +113,6 @@ public static partial class StockSizes
 
     private static DressedSize? Dressed(string name) =>
         DressedSizes.All.FirstOrDefault(s => s.Nominal == name);
-
-    private static string Plain(string name) =>
-        TwoSizes().Match(name.Trim()) is { Success: true } m
-            ? $"{m.Groups["thick"].Value.Trim()}x{m.Groups["wide"].Value.Trim()}"
-            : name;
 
     [GeneratedRegex("""^(?<thick>[0-9][^xX×*]*?)\s*[xX×*]\s*(?<wide>[0-9][^xX×*]*)$""")]
     private static partial Regex TwoSizes();

@@ -58,6 +58,13 @@ internal static partial class BoardReader
         if (FileNode.Open(token, "a board", findings, FileFields.Board) is not { } node)
             return null;
         var project = ReadProjectOf(node, projects);
+        var board = ReadSizes(node, rules, findings);
+        return project is { } at ? new(at, board) : null;
+    }
+
+    /// <summary>What a board is and measures, whoever's it is and wherever it lies.</summary>
+    public static Board ReadSizes(FileNode node, CourseRules rules, FileFindings findings)
+    {
         DefectDraft[] defects =
         [
             .. node.Items("defects", BoardChecks.MostDefects, "defects")
@@ -87,7 +94,7 @@ internal static partial class BoardReader
             PutDown(field, field is "Species" ? SpeciesSentence(board.SpeciesId) : sentence);
         }
 
-        return project is { } at ? new(at, board) : null;
+        return board;
 
         Length Size(string field, Length? otherwise = null) =>
             node.Length(field, rules.Unit, otherwise) ?? Length.Zero;
@@ -163,7 +170,7 @@ internal static partial class BoardReader
             : null;
     }
 
-    private static Money? ReadPrice(FileNode board) =>
+    internal static Money? ReadPrice(FileNode board) =>
         board.Has("price") && board.Child("price", "a price", FileFields.Price) is { } node
             ? new Money(
                 node.Whole("minorUnits", stand: 0, least: 0, most: long.MaxValue),
@@ -171,7 +178,7 @@ internal static partial class BoardReader
             )
             : null;
 
-    private static string SpeciesSentence(string typed)
+    internal static string SpeciesSentence(string typed)
     {
         var near = NearestWord.To(typed, SpeciesTable.All.Select(s => s.Id));
         return near is null

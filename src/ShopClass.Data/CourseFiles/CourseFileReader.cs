@@ -171,7 +171,10 @@ internal static class CourseFileReader
             }
         }
 
-        return new(name, rules, projects, students);
+        return new(name, rules, projects, students)
+        {
+            Materials = MaterialsFile.Read(node, rules, findings),
+        };
     }
 
     private static CourseRules ReadRules(FileNode course)

@@ -50,6 +50,8 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
                 .ThenInclude(p => p.Parts)
             .Include(c => c.Students)
                 .ThenInclude(s => s.Boards)
+            .Include(c => c.Sellers)
+            .Include(c => c.Rack)
             .AsSplitQuery()
             .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
         return course is null ? null : CourseFileWriter.Course(course);

@@ -23,20 +23,22 @@ internal static class CourseFileWriter
     {
         var unit = course.Rules.Unit;
         ProjectRow[] projects = [.. course.Projects.OrderBy(p => p.Position).ThenBy(p => p.Id)];
+        var all = new JObject
+        {
+            ["name"] = course.Name,
+            ["unit"] = FileWords.Units.For(unit),
+            ["precision"] = FileWords.Precisions.For(course.Rules.Precision),
+            ["rules"] = Rules(course.Rules),
+            ["projects"] = new JArray(projects.Select(p => Project(p.ToProject(), unit))),
+            ["students"] = Students(course.Students, projects, unit),
+        };
+        MaterialsFile.Write(all, course);
         return TextOf(
             new JObject
             {
                 ["shopclass"] = Version,
                 ["kind"] = "course",
-                ["course"] = new JObject
-                {
-                    ["name"] = course.Name,
-                    ["unit"] = FileWords.Units.For(unit),
-                    ["precision"] = FileWords.Precisions.For(course.Rules.Precision),
-                    ["rules"] = Rules(course.Rules),
-                    ["projects"] = new JArray(projects.Select(p => Project(p.ToProject(), unit))),
-                    ["students"] = Students(course.Students, projects, unit),
-                },
+                ["course"] = all,
             }
         );
     }
@@ -144,9 +146,16 @@ internal static class CourseFileWriter
 
     private static JObject Board(Board board, JToken project, UnitSystem unit)
     {
+        var all = new JObject { ["project"] = project };
+        all.Merge(Sizes(board, unit));
+        return all;
+    }
+
+    /// <summary>What a board is and measures, whoever's it is and wherever it lies.</summary>
+    internal static JObject Sizes(Board board, UnitSystem unit)
+    {
         var all = new JObject
         {
-            ["project"] = project,
             ["name"] = board.Name,
             ["species"] = board.SpeciesId,
             ["surfacing"] = FileWords.Surfacings.For(board.Surfacing),
@@ -160,16 +169,15 @@ internal static class CourseFileWriter
         };
         if (board.Price is { } price)
         {
-            all["price"] = new JObject
-            {
-                ["minorUnits"] = price.MinorUnits,
-                ["currency"] = price.Currency,
-            };
+            all["price"] = Price(price);
         }
 
         Add(all, "defects", board.Defects.Select(d => Defect(d, unit)));
         return all;
     }
+
+    internal static JObject Price(Money price) =>
+        new() { ["minorUnits"] = price.MinorUnits, ["currency"] = price.Currency };
 
     private static JObject Defect(Defect defect, UnitSystem unit)
     {

@@ -13,7 +13,11 @@ internal sealed record CourseDraft(
     CourseRules Rules,
     IReadOnlyList<Project> Projects,
     IReadOnlyList<StudentDraft> Students
-);
+)
+{
+    /// <summary>Its sellers and what lies on its rack.</summary>
+    public MaterialsDraft Materials { get; init; } = MaterialsDraft.None;
+}
 
 /// <summary>A student as a file tells them.</summary>
 internal sealed record StudentDraft(StudentCard Card, IReadOnlyList<BoardDraft> Boards);
@@ -39,6 +43,7 @@ internal static class Drafts
         };
         course.Projects.AddRange(draft.Projects.Select((p, i) => ToRow(p, course.Id, i + 1)));
         course.Students.AddRange(draft.Students.Select(s => ToRow(s, course)));
+        MaterialsFile.ToRows(draft.Materials, course);
         return course;
     }
 

@@ -23,6 +23,8 @@ internal static class FileFields
         "rules",
         "projects",
         "students",
+        "sellers",
+        "rack",
     ];
 
     public static readonly IReadOnlyList<string> Rules =
@@ -114,6 +116,33 @@ internal static class FileFields
         "trimEnd",
         "price",
         "defects",
+    ];
+
+    public static readonly IReadOnlyList<string> Seller = ["name", "currency", "leftOut", "stock"];
+
+    public static readonly IReadOnlyList<string> Stock =
+    [
+        "name",
+        "species",
+        "grade",
+        "surfacing",
+        "nominalThickness",
+        "nominalWidth",
+        "thickness",
+        "width",
+        "length",
+        "price",
+        "per",
+        "pack",
+        "available",
+    ];
+
+    public static readonly IReadOnlyList<string> RackPiece =
+    [
+        .. Board.Where(f => f is not "project"),
+        "place",
+        "count",
+        "state",
     ];
 
     public static readonly IReadOnlyList<string> Price = ["minorUnits", "currency"];

@@ -1,5 +1,6 @@
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Orders;
 using ShopClass.Core.Projects;
 
 namespace ShopClass.Data.CourseFiles;
@@ -76,6 +77,17 @@ internal static class FileWords
             ("S3S", Surfacing.S3S),
             ("S4S", Surfacing.S4S)
         );
+
+    public static FileWords<PriceBasis> Bases { get; } =
+        new(
+            ("each", PriceBasis.Each),
+            ("foot", PriceBasis.PerFoot),
+            ("board foot", PriceBasis.PerBoardFoot),
+            ("metre", PriceBasis.PerMetre)
+        );
+
+    public static FileWords<RackState> RackStates { get; } =
+        new(("free", RackState.Free), ("set aside", RackState.SetAside));
 
     public static FileWords<DefectKind> Defects { get; } =
         new(

@@ -1,4 +1,5 @@
 using ShopClass.Core.Courses;
+using ShopClass.Data.Orders;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
 
@@ -24,6 +25,10 @@ public sealed class CourseRow
     public List<ProjectRow> Projects { get; } = [];
 
     public List<StudentRow> Students { get; } = [];
+
+    public List<SellerRow> Sellers { get; } = [];
+
+    public List<RackRow> Rack { get; } = [];
 
     internal CourseView ToView() => new(Id, Name, IsArchived, Rules, Version);
 }

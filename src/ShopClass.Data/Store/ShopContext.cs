@@ -7,6 +7,7 @@ using ShopClass.Core.Projects;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
+using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
@@ -59,6 +60,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
         builder.Entity<BoardRow>(MapBoard);
         builder.Entity<PlanRow>(MapPlan);
         JoiningMap.Apply(builder);
+        OrderMaps.Map(builder);
     }
 
     private static void MapCourse(EntityTypeBuilder<CourseRow> course)

@@ -6,6 +6,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.CourseFiles;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
+using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
@@ -40,6 +41,8 @@ public static class ShopStore
         services.AddSingleton<BoardStore>();
         services.AddSingleton<PlanStore>();
         services.AddSingleton<CourseFileStore>();
+        services.AddSingleton<SellerStore>();
+        services.AddSingleton<RackStore>();
         services.AddSingleton<InstructorAccounts>();
         services.AddSingleton<StoreBackup>();
         services.AddSingleton<ClassNews>();

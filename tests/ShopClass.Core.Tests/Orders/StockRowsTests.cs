@@ -139,6 +139,25 @@ public class StockRowsTests
         Assert.Equal([2, 3], read.Problems.Select(p => p.Line));
     }
 
+    [Fact]
+    public void A_line_written_out_is_read_back()
+    {
+        foreach (
+            var cells in new string[][]
+            {
+                ["1x10", "8 ft", "eastern white pine", "S4S", "4.05", "board foot"],
+                ["4/4 x 8", "8 ft", "yellow-poplar", "S2S", "4.65", "bf"],
+                ["3/4 x 9 1/4", "6 ft", "black cherry", "S4S", "31.20", "each"],
+            }
+        )
+        {
+            var read = Read(["size", "length", "species", "surfacing", "price", "per"], cells);
+            var stock = Assert.Single(read.Stock).Stock;
+            var again = Read([.. PriceList.Heads], [.. PriceList.Cells(stock, UnitSystem.Inch)]);
+            Assert.Equal(stock, Assert.Single(again.Stock).Stock);
+        }
+    }
+
     private static StockReading Read(params string[][] lines) =>
         StockRows.Read(
             [.. lines.Select((cells, i) => new TypedRow(i + 1, cells))],
