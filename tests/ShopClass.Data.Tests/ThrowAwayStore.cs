@@ -8,6 +8,7 @@ using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
+using ShopClass.Data.Remakes;
 using ShopClass.Data.Store;
 using ShopClass.Data.Students;
 
@@ -52,6 +53,8 @@ public sealed class ThrowAwayStore : IAsyncDisposable
     public DoorStore Doors => _services.GetRequiredService<DoorStore>();
 
     public JoinDesk JoinDesk => _services.GetRequiredService<JoinDesk>();
+
+    public RemakeStore Remakes => _services.GetRequiredService<RemakeStore>();
 
     public CourseFileStore Files => _services.GetRequiredService<CourseFileStore>();
 

@@ -36,6 +36,7 @@ public sealed class Classroom : IAsyncDisposable
         Page.Services.AddSingleton(store.Students);
         Page.Services.AddSingleton(store.Boards);
         Page.Services.AddSingleton(store.Plans);
+        Page.Services.AddSingleton(store.Remakes);
     }
 
     public ThrowAwayStore Store { get; }

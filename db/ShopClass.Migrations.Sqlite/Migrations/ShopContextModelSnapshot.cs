@@ -573,6 +573,51 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("Projects", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Remakes.RemakeRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Copy")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("CutsMade")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("MadeUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Option")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("Part")
+                        .IsRequired()
+                        .HasMaxLength(2)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Strip")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Way")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PlanId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("Remakes", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Store.Account", b =>
                 {
                     b.Property<string>("Id")
@@ -903,6 +948,17 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                         .IsRequired();
 
                     b.Navigation("Course");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Remakes.RemakeRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Plans.PlanRow", "Plan")
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Plan");
                 });
 
             modelBuilder.Entity("ShopClass.Data.Students.BoardRow", b =>

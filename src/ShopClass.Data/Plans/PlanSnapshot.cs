@@ -1,4 +1,3 @@
-using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text.Json;
 using ShopClass.Core.Planning;
@@ -12,16 +11,16 @@ namespace ShopClass.Data.Plans;
 public static class PlanSnapshot
 {
     /// <summary>The whole plan as JSON, packed with gzip.</summary>
-    public static byte[] Pack(CheckedPlan plan) => Packed(plan);
+    public static byte[] Pack(CheckedPlan plan) => Packed.Pack(plan);
 
     /// <summary>The plan as it was packed.</summary>
-    public static CheckedPlan Unpack(byte[] packed) => Unpacked<CheckedPlan>(packed);
+    public static CheckedPlan Unpack(byte[] packed) => Packed.Unpack<CheckedPlan>(packed);
 
     /// <summary>The steps of a plan, packed the same way.</summary>
-    public static byte[] Pack(WorkSequence work) => Packed(work);
+    public static byte[] Pack(WorkSequence work) => Packed.Pack(work);
 
     /// <summary>The steps as they were packed.</summary>
-    public static WorkSequence UnpackWork(byte[] packed) => Unpacked<WorkSequence>(packed);
+    public static WorkSequence UnpackWork(byte[] packed) => Packed.Unpack<WorkSequence>(packed);
 
     /// <summary>SHA-256 of the whole plan.</summary>
     public static string Fingerprint(CheckedPlan plan) => FingerprintOf(plan);
@@ -51,24 +50,6 @@ public static class PlanSnapshot
             Parts = [.. project.Parts.Select(p => p with { Name = "", JointNotes = "" })],
             Joints = [.. project.Joints.Select(j => j with { Note = "" })],
         };
-
-    private static byte[] Packed<T>(T value)
-    {
-        using var packed = new MemoryStream();
-        using (var gzip = new GZipStream(packed, CompressionLevel.Optimal))
-        {
-            JsonSerializer.Serialize(gzip, value, ShopJson.Options);
-        }
-
-        return packed.ToArray();
-    }
-
-    private static T Unpacked<T>(byte[] packed)
-    {
-        using var gzip = new GZipStream(new MemoryStream(packed), CompressionMode.Decompress);
-        return JsonSerializer.Deserialize<T>(gzip, ShopJson.Options)
-            ?? throw new InvalidDataException("What is stored is empty.");
-    }
 
     private static string FingerprintOf<T>(T value) =>
         Convert.ToHexStringLower(

@@ -10,6 +10,7 @@ using ShopClass.Data.Joining;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
+using ShopClass.Data.Remakes;
 using ShopClass.Data.Students;
 
 namespace ShopClass.Data.Store;
@@ -29,6 +30,8 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
     public DbSet<BoardRow> Boards => Set<BoardRow>();
 
     public DbSet<PlanRow> Plans => Set<PlanRow>();
+
+    public DbSet<RemakeRow> Remakes => Set<RemakeRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -61,6 +64,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
         builder.Entity<PlanRow>(MapPlan);
         JoiningMap.Apply(builder);
         OrderMaps.Map(builder);
+        builder.ApplyConfiguration(new RemakeMap());
     }
 
     private static void MapCourse(EntityTypeBuilder<CourseRow> course)

@@ -9,6 +9,7 @@ using ShopClass.Data.Joining;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
+using ShopClass.Data.Remakes;
 using ShopClass.Data.Students;
 
 namespace ShopClass.Data.Store;
@@ -40,6 +41,7 @@ public static class ShopStore
         services.AddSingleton<StudentStore>();
         services.AddSingleton<BoardStore>();
         services.AddSingleton<PlanStore>();
+        services.AddSingleton<RemakeStore>();
         services.AddSingleton<CourseFileStore>();
         services.AddSingleton<SellerStore>();
         services.AddSingleton<RackStore>();

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.DependencyInjection;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Remakes;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Projects;
@@ -41,6 +42,18 @@ public sealed class Shop : IAsyncLifetime
 
     public Guid PlanId { get; private set; }
 
+    /// <summary>Ada's first side is spoiled when all is sawn.</summary>
+    public Mishap Spoiled =>
+        new()
+        {
+            Plan = Plan,
+            CutsMade = Plan.Sequence.Cuts.Count,
+            Spoiled = new("A", 1),
+        };
+
+    /// <summary>The way she chose.</summary>
+    public RemakeOption Remade => Remaker.Options(Spoiled, new()).Options[0];
+
     public string ProjectFile { get; private set; } = "";
 
     /// <summary>A phone that waits to be let into Ada's course.</summary>
@@ -74,6 +87,7 @@ public sealed class Shop : IAsyncLifetime
         Board = Value(await _store.Boards.AddAsync(Owner, Student.Id, project.Id, Wood.Pine()));
         Plan = CheckedPlans.For((await _store.Plans.RequestAsync(Owner, Student.Id, project.Id))!);
         PlanId = Value(await _store.Plans.SaveAsync(Owner, Student.Id, project.Id, Plan)).Id;
+        Value(await _store.Remakes.SaveAsync(Owner, Guid.NewGuid(), PlanId, Spoiled, Remade));
         ProjectFile = (await _store.Files.ExportProjectAsync(Owner, project.Id))!;
         var door = Value(await _store.Doors.OpenAsync(Owner, Course.Id, 7, listedComeIn: true));
         Value(await _store.JoinDesk.AskAsync(door.Code, "Ada", "Some device"));

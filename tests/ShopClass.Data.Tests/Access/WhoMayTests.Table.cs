@@ -298,6 +298,25 @@ public partial class WhoMayTests
                 )
         ),
         (
+            "choose a remake",
+            ["owner", "self"],
+            async a =>
+                Done(
+                    await a.Store.Remakes.SaveAsync(
+                        a.By,
+                        Guid.NewGuid(),
+                        a.Shop.PlanId,
+                        a.Shop.Spoiled,
+                        a.Shop.Remade
+                    )
+                )
+        ),
+        (
+            "see the remakes",
+            ["owner", "self"],
+            async a => (await a.Store.Remakes.OfPlanAsync(a.By, a.Shop.PlanId)).Count > 0
+        ),
+        (
             "see where Ada stands",
             ["owner", "self"],
             async a =>
