@@ -82,6 +82,7 @@ internal static class HandMade
             1,
             DateTime.UnixEpoch,
             plan,
+            new([]),
             IsOutOfDate: false
         );
 }
