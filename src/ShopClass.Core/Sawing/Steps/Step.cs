@@ -54,6 +54,9 @@ public sealed record Step
     /// <summary>What is marked or set, one line each: places to measure, settings of a gauge. Empty where nothing is.</summary>
     public IReadOnlyList<string> Marks { get; init; } = [];
 
+    /// <summary>The setting of a gauge that is set or struck with; null where none is.</summary>
+    public Length? Gauge { get; init; }
+
     /// <summary>On which side of the sawyer the waste falls; null where nothing is sawn off.</summary>
     public Side? WasteSide { get; init; }
 

@@ -72,6 +72,8 @@ public static class Techniques
                 "Lay the tails on the end and take their shape with the knife; saw on the waste side of those lines and chop half way from each face.",
             ["Hole"] =
                 "Bore or chop from the marked face until the point just shows, then finish from the other side so that nothing splits off.",
+            ["Peg"] =
+                "Take the edges off the end that enters and pare along the grain, turning the peg as you go, until it starts by hand; leave the rest until the fit.",
             ["JointAsNoted"] =
                 "Knife lines for what is sawn, gauge lines for how deep; saw on the waste side, pare to the lines, and try the mating piece early.",
             ["Fit"] =

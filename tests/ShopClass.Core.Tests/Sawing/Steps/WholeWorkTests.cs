@@ -49,6 +49,20 @@ public class WholeWorkTests
         );
     }
 
+    [Theory]
+    [MemberData(nameof(All))]
+    public void The_rehearsal_agrees_to_the_whole_work(string name, UnitSystem unit)
+    {
+        var plan = CheckedPlan.Make(
+            DemoProjects.Find(name, unit),
+            cancel: TestContext.Current.CancellationToken
+        );
+        var work = WorkWriter.Write(plan, Hand.Left);
+        var report = StepRehearsal.Replay(plan, work);
+        Assert.Equal([], report.Findings);
+        Assert.Equal(work.Steps.Count + 1, report.States.Count);
+    }
+
     private static WorkSequence Work(string name, UnitSystem unit) =>
         WorkWriter.Write(
             CheckedPlan.Make(

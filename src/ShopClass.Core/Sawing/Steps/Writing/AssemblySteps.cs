@@ -17,10 +17,14 @@ internal sealed class AssemblySteps(Job job)
             return;
         var pieces = job.Parts.ToList();
         var dry = DryFit(pieces);
-        foreach (var part in job.Project.Parts)
-            closing.Close(part, OpenStage.DryFit, dry);
+        CloseAll(OpenStage.DryFit, dry);
+        // A single piece, or one that waits for others that wait for it, is closed as soon as all is fitted.
+        if (pieces.TrueForAll(WaitsForTheRest))
+            CloseAll(OpenStage.RestStands, dry);
         if (pieces.Count > 1)
             PutTogether(pieces, dry);
+        else
+            CloseAll(OpenStage.Together, dry);
         Finish(pieces);
     }
 
@@ -28,6 +32,15 @@ internal sealed class AssemblySteps(Job job)
         job.Plan.Plan.IsComplete
         && job.Project.Parts.Any(p => p.Quantity > 0)
         && job.Project.Parts.All(p => job.Of(p.Letter).Count == p.Quantity);
+
+    private void CloseAll(OpenStage stage, string? eventStep)
+    {
+        foreach (var part in job.Project.Parts)
+            closing.Close(part, stage, eventStep);
+    }
+
+    private static bool WaitsForTheRest(Workpiece piece) =>
+        piece.StillOpen.Any(o => OpenEvents.When(o) is OpenStage.RestStands);
 
     private string? DryFit(List<Workpiece> pieces)
     {
@@ -65,9 +78,7 @@ internal sealed class AssemblySteps(Job job)
 
     private void PutTogether(List<Workpiece> pieces, string? dry)
     {
-        var later = pieces
-            .Where(p => p.Part.Open.Any(o => OpenEvents.When(o) is OpenStage.RestStands))
-            .ToList();
+        var later = pieces.Where(WaitsForTheRest).ToList();
         var first = pieces.Except(later).ToList();
         string? stands = null;
         if (first.Count > 0)
@@ -81,8 +92,7 @@ internal sealed class AssemblySteps(Job job)
             );
         if (later.Count > 0)
         {
-            foreach (var part in job.Project.Parts)
-                closing.Close(part, OpenStage.RestStands, stands);
+            CloseAll(OpenStage.RestStands, stands);
             stands = Assemble(
                 "assemble:rest",
                 later,
@@ -91,8 +101,7 @@ internal sealed class AssemblySteps(Job job)
             );
         }
 
-        foreach (var part in job.Project.Parts)
-            closing.Close(part, OpenStage.Together, stands);
+        CloseAll(OpenStage.Together, stands);
     }
 
     private string Assemble(
@@ -102,11 +111,7 @@ internal sealed class AssemblySteps(Job job)
         IEnumerable<string?> after
     )
     {
-        var isGlued =
-            job.Project.Joints.Any(j => j.Kind is not JointKind.Nailed)
-            || job.Project.Parts.Any(p =>
-                p.JointNotes.Contains("glue", StringComparison.OrdinalIgnoreCase)
-            );
+        var (isGlued, isNailed) = HowHeld();
         var made = job.Steps.Add(
             id,
             Plain(StepKind.Assemble, "Assemble") with
@@ -117,7 +122,17 @@ internal sealed class AssemblySteps(Job job)
                 Needs = ["Everything that meets fits."],
                 Leaves = [.. pieces.Select(p => p.AsItIs)],
                 Open = [.. pieces.SelectMany(OpenOf)],
-                Tools = ["clamps", "square", "rule", isGlued ? "glue" : "hammer and nail set"],
+                Tools =
+                [
+                    "clamps",
+                    "square",
+                    "rule",
+                    .. isGlued ? ["glue"] : Array.Empty<string>(),
+                    .. isNailed
+                        ? ["hammer and nail set, or drill and screwdriver"]
+                        : Array.Empty<string>(),
+                ],
+                Marks = [.. NailedOf(pieces)],
                 Time = job.Pace.Flat(
                     10 + 3 * pieces.Count,
                     isGlued
@@ -131,6 +146,45 @@ internal sealed class AssemblySteps(Job job)
         foreach (var piece in pieces)
             piece.Last = made;
         return made;
+    }
+
+    /// <summary>Joints that are cut are glued; where there is none, nails or screws hold it, unless a note says glue.</summary>
+    private (bool Glued, bool Nailed) HowHeld()
+    {
+        var cut = job.Project.Joints.Any(j => j.Kind is not JointKind.Nailed);
+        var said = job.Project.Parts.Any(p =>
+            p.JointNotes.Contains("glue", StringComparison.OrdinalIgnoreCase)
+        );
+        return (cut || said, !cut || job.Project.Joints.Any(j => j.Kind is JointKind.Nailed));
+    }
+
+    private IEnumerable<string> NailedOf(List<Workpiece> pieces)
+    {
+        var letters = pieces.Select(p => p.Part.Letter).ToHashSet(StringComparer.Ordinal);
+        foreach (
+            var joint in job.Project.Joints.Where(j =>
+                j.Kind is JointKind.Nailed && j.Mate is not null
+            )
+        )
+        {
+            if (IsFixedNow(joint, letters))
+                yield return joint.Note.Length > 0
+                    ? $"{joint.Mate} to {joint.Part}: {joint.Note}"
+                    : $"{joint.Mate} to {joint.Part}, nailed or screwed";
+        }
+    }
+
+    /// <summary>Whether one of its parts goes on now, and the other does too or is there already.</summary>
+    private bool IsFixedNow(Joint joint, HashSet<string> now)
+    {
+        var waits = job
+            .Project.Parts.Where(p => p.Open.Any(o => OpenEvents.When(o) is OpenStage.RestStands))
+            .Select(p => p.Letter)
+            .ToHashSet(StringComparer.Ordinal);
+        return (now.Contains(joint.Part) || now.Contains(joint.Mate!))
+            && (
+                waits.Overlaps(now) || !(waits.Contains(joint.Part) || waits.Contains(joint.Mate!))
+            );
     }
 
     private static IEnumerable<OpenNow> OpenOf(Workpiece piece) =>

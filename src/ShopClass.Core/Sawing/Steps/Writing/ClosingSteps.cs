@@ -41,7 +41,10 @@ internal sealed class ClosingSteps(Job job)
                     $"Take the {word} of {Words.Short(names)} from {(names.Count == 1 ? "its" : "their")} place",
                 Pieces = names,
                 Line = LineKind.Knife,
-                MarkedFrom = "the parts it must meet",
+                MarkedFrom = open.TakenFrom is { } mate
+                    ? $"{mate}, in place"
+                    : "the parts it must meet",
+                Marks = Noted(pieces[0].Part),
                 Technique = job.Technique("TakeLength"),
                 Reason =
                     $"It stayed {job.Say(open.Extra)} over until {open.Until}; now its place can be measured itself.",
@@ -102,6 +105,7 @@ internal sealed class ClosingSteps(Job job)
                 Marks =
                 [
                     $"{job.Say(piece.SizeOf(open.Dimension))} by the parts list; the line taken from its place comes first",
+                    .. Noted(piece.Part),
                 ],
                 Hold =
                     isPrepared ? ""
@@ -164,7 +168,9 @@ internal sealed class ClosingSteps(Job job)
                 Saw = isSawn ? Saws.For(SawKind.BackSaw, job.Rules) : null,
                 Support = isPrepared ? null : Support.Bench,
                 Line = LineKind.Knife,
-                MarkedFrom = "the parts it lies flush with",
+                MarkedFrom = open.TakenFrom is { } mate
+                    ? $"{mate}, in place"
+                    : "the parts it lies flush with",
                 Hold = isPrepared
                     ? ""
                     : "Clamp the whole thing to the bench with the surface that stands proud up or outwards; the left hand leads the front of the plane.",
@@ -219,6 +225,9 @@ internal sealed class ClosingSteps(Job job)
             Needs = [$"Done first: {open.Until}."],
             Time = Pace.Prepared,
         };
+
+    private static IReadOnlyList<string> Noted(Part part) =>
+        part.JointNotes.Length > 0 ? [part.JointNotes] : [];
 
     private static OpenNow Now(Workpiece piece, OpenDimension open, OpenState state) =>
         new(piece.Name, open.Dimension, state, open.Extra, open.Until);

@@ -67,6 +67,7 @@ internal sealed class Job(CheckedPlan plan, WorkSettings settings)
                 Title = $"Set a {tool} to {Say(setting)} for the {use}",
                 Pieces = [],
                 Marks = [$"{Say(setting)} from the pin to the fence"],
+                Gauge = setting,
                 Technique = Technique("SetGauge"),
                 Reason =
                     "Set once for everything it has to mark: pieces marked at one setting are alike even where the setting is off.",

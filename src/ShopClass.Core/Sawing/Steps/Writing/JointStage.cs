@@ -47,6 +47,7 @@ internal sealed record JointStage(
             JointKind.ThroughPeg =>
             [
                 new("hole", "Hole", false, false, ["brace and bit", "chisel"]),
+                new("peg", "Peg", true, true, ["block plane", "chisel"]),
             ],
             JointKind.Nailed => [],
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a joint."),

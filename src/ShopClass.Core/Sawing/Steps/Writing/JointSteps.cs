@@ -45,7 +45,10 @@ internal sealed class JointSteps(Job job)
                 : null;
         var marked = job.Steps.Add(
             $"mark:{cut.Id}",
-            Mark(cut, gauge is not null),
+            Mark(cut, gauge is not null) with
+            {
+                Gauge = gauge is null ? null : cut.Joint.Depth,
+            },
             [.. cut.Own.Select(p => p.Last), .. cut.Other.Select(p => p.Last), gauge]
         );
         var practised = Practise(cut);
@@ -100,10 +103,28 @@ internal sealed class JointSteps(Job job)
             yield return joint.Width is { } wide
                 ? $"{job.Say(wide)} wide"
                 : $"as wide as {Mate(cut)} is thick, taken from {Mate(cut)} with the knife";
+        if (!cut.Stage.OnMate && joint.Across is { } across)
+            yield return $"{job.Say(across)} across";
+        if (!cut.Stage.OnMate && SideOf(joint) is { } side)
+            yield return side;
         if (joint.Depth > Length.Zero)
             yield return $"{job.Say(joint.Depth)} deep, by the gauge";
         if (joint.Note.Length > 0)
             yield return joint.Note;
+        if (cut.Own[0].Part.JointNotes.Length > 0)
+            yield return cut.Own[0].Part.JointNotes;
+    }
+
+    private static string? SideOf(Joint joint)
+    {
+        var where = joint.Kind is JointKind.Notch ? "edge" : "face";
+        return joint.Side switch
+        {
+            JointSide.Opposite => $"in the {where} opposite the reference {where}",
+            JointSide.Both => $"in both {where}s, at the same places",
+            _ when joint.Kind is JointKind.Dovetail => null,
+            _ => $"in the reference {where}",
+        };
     }
 
     private static string Mate(JointCut cut) =>
@@ -131,7 +152,9 @@ internal sealed class JointSteps(Job job)
 
     private Step Cut(JointCut cut, Workpiece piece)
     {
-        var count = cut.Stage.OnMate ? 1 : Count(cut.Joint);
+        var count = cut.Stage.OnMate
+            ? Math.Max(1, cut.Other.Count * Count(cut.Joint) / cut.Own.Count)
+            : Count(cut.Joint);
         var worked = Enumerable
             .Range(0, count)
             .Aggregate(
@@ -177,6 +200,10 @@ internal sealed class JointSteps(Job job)
                 Support = null,
                 Reason =
                     "Each joint is tried while it can still be pared; write on both pieces which goes where.",
+                Marks =
+                [
+                    .. mates.Select(m => m.Part.JointNotes).Distinct().Where(n => n.Length > 0),
+                ],
                 Needs = ["Both sides of the joint are cut."],
                 Leaves = [.. parts.Concat(mates).Select(p => p.AsItIs)],
                 Time = job.Pace.Flat(5 * parts.Count * Count(joint), "to fit, five for each joint"),
@@ -257,7 +284,8 @@ internal sealed class JointSteps(Job job)
     private static string HoldFor(string pieces) =>
         $"Clamp {pieces} so that the work stands just above the jaws or flat on the bench; the left hand guides the blade of the chisel and stays behind its edge.";
 
-    private static int Count(Joint joint) => Math.Max(1, joint.Positions.Count);
+    private static int Count(Joint joint) =>
+        Math.Max(1, joint.Positions.Count) * (joint.Side is JointSide.Both ? 2 : 1);
 
     private static string Many(string word) =>
         word switch

@@ -151,6 +151,7 @@ internal sealed class TruingSteps(Job job)
             ) with
             {
                 Line = LineKind.Gauge,
+                Gauge = target,
                 MarkedFrom = "the true face",
                 Marks =
                 [

@@ -18,6 +18,16 @@ internal sealed class WidthSteps(Job job)
             BringToWidth(piece, setting.Key);
     }
 
+    private static string? Chosen(Part part) =>
+        part.ReferenceFace switch
+        {
+            ReferenceFace.Inside => "the face that will look inward, where the joints meet",
+            ReferenceFace.Outside => "the face that will show",
+            _ when part.ShowFace =>
+                "the face that will show is the reference face, unless it is the worse of the two",
+            _ => null,
+        };
+
     private void MarkReference(IReadOnlyList<Workpiece> pieces)
     {
         if (pieces.Count == 0)
@@ -36,12 +46,7 @@ internal sealed class WidthSteps(Job job)
                 Title = $"Mark the reference face and edge of {Words.Short(names)}",
                 Pieces = names,
                 Line = LineKind.Pencil,
-                Marks = part.ShowFace
-                    ?
-                    [
-                        "the face that will be seen is the reference face, unless it is the worse of the two",
-                    ]
-                    : [],
+                Marks = Chosen(part) is { } face ? [face] : [],
                 Technique = job.Technique("MarkReference"),
                 Reason =
                     "From here on everything is measured and squared from this face and this edge alone, so that errors do not add up.",
@@ -161,6 +166,7 @@ internal sealed class WidthSteps(Job job)
             Pieces = [piece.Name],
             Support = Support.Vise,
             Line = LineKind.Gauge,
+            Gauge = piece.Width,
             MarkedFrom = "the reference edge",
             Marks = [.. Marks(piece, over)],
             Reason =

@@ -1,0 +1,34 @@
+namespace ShopClass.Core.Sawing.Steps.Rehearsing;
+
+/// <summary>Everything that must hold of the steps, one function each; its name is the rule. All are common practice.</summary>
+internal static class StepRules
+{
+    public static IReadOnlyList<Func<StepRun, IEnumerable<Finding>>> All { get; } =
+    [
+        OrderRules.StepsMustBeNumberedInOrderAndNamedOnce,
+        OrderRules.StepsMustComeAfterThoseTheyWaitFor,
+        OrderRules.WorkOnAPieceMustWaitForTheWorkBefore,
+        SawingRules.PiecesMustBeThereWhenTheyAreWorked,
+        SawingRules.EveryCutOfThePlanMustBeMadeOnce,
+        SawingRules.AreasMustBalanceToTheTick,
+        SawingRules.HeldPiecesMustBeLongEnoughForTheirSupport,
+        SawingRules.WasteMustFallOnTheSideOfTheSawingHand,
+        ReferenceRules.ReferencesMustBeMarkedOnTrueWood,
+        ReferenceRules.KnifeAndGaugeLinesMustHaveAReference,
+        ReferenceRules.LengthsMustBeMeasuredFromASquaredEnd,
+        ReferenceRules.GaugesMustBeSetOnceAndBeforeTheyAreUsed,
+        SizeRules.StepsMustLeaveWhatTheySay,
+        SizeRules.NoPieceMayGrow,
+        SizeRules.NoPieceMayGoBelowItsFinishedSize,
+        SizeRules.PartsMustEndAtTheirFinishedSize,
+        OpenRules.OpenDimensionsMustNotBeCutEarly,
+        OpenRules.OpenDimensionsMustWaitForTheirEvent,
+        OpenRules.OpenDimensionsMustCloseInTheirOrder,
+        JointRules.EveryJointMustBeCut,
+        JointRules.JointsMustBeCutInPiecesAtSize,
+        JointRules.JointsMustLeaveWood,
+        JointRules.EverythingMustFitBeforeItIsPutTogether,
+        JointRules.FinishMustComeLast,
+        JointRules.WhatIsNotTaughtMustComePrepared,
+    ];
+}

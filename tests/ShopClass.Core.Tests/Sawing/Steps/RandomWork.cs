@@ -1,0 +1,86 @@
+using CsCheck;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning;
+using ShopClass.Core.Projects;
+
+namespace ShopClass.Core.Tests.Sawing.Steps;
+
+/// <summary>Random projects with joints and open dimensions, on random boards.</summary>
+internal static class RandomWork
+{
+    private static readonly string[] Events =
+    [
+        "the ends dry-fit",
+        "the shelves are seated",
+        "glued",
+        "planed flush with the sides",
+        "the box stands",
+        "the base is planed",
+    ];
+
+    public static Gen<PlanningRequest> Any { get; } =
+        Gen.Select(
+            RandomProjects.Any,
+            Gen.Select(
+                Gen.Enum<JointKind>(),
+                Gen.Int[0, 3],
+                Gen.Int[0, 3],
+                Gen.Int[1, 4],
+                Gen.Bool
+            ).Array[0, 3],
+            Gen.Select(
+                Gen.Int[0, 3],
+                Gen.Enum<PartDimension>(),
+                Gen.Int[1, 8],
+                Gen.Int[0, 5]
+            ).Array[0, 3],
+            Gen.Bool,
+            (request, joints, opens, noted) =>
+            {
+                var parts = request
+                    .Project.Parts.Select(
+                        (p, i) =>
+                            p with
+                            {
+                                JointNotes = noted && i % 2 == 0 ? "As the instructor shows." : "",
+                                Open =
+                                [
+                                    .. opens
+                                        .Where(o => o.Item1 % request.Project.Parts.Count == i)
+                                        .Select(o => new OpenDimension(
+                                            o.Item2,
+                                            Length.FromTicks(o.Item3 * 1270),
+                                            Events[o.Item4]
+                                        ))
+                                        .DistinctBy(o => o.Dimension),
+                                ],
+                            }
+                    )
+                    .ToList();
+                return request with
+                {
+                    Project = request.Project with
+                    {
+                        Parts = parts,
+                        Joints =
+                        [
+                            .. joints.Select(j => Joint(j, parts)).Where(j => j.Part != j.Mate),
+                        ],
+                    },
+                };
+            }
+        );
+
+    private static Joint Joint(
+        (JointKind Kind, int Part, int Mate, int Depth, bool Twice) j,
+        List<Part> parts
+    ) =>
+        new()
+        {
+            Kind = j.Kind,
+            Part = parts[j.Part % parts.Count].Letter,
+            Mate = parts[j.Mate % parts.Count].Letter,
+            Depth = j.Kind is JointKind.Nailed ? Length.Zero : Length.FromTicks(j.Depth * 2540),
+            Positions = j.Twice ? [Length.FromMillimetres(10), Length.FromMillimetres(60)] : [],
+        };
+}
