@@ -10,7 +10,7 @@ namespace ShopClass.Core.Planning.Patterns;
 /// </summary>
 internal sealed class CoverProgramme
 {
-    private const double Tiny = 1e-9;
+    private const double Tiny = 1e-7;
     private readonly int rows;
     private readonly double[] inverse;
     private readonly double[] level;
@@ -20,7 +20,7 @@ internal sealed class CoverProgramme
     private readonly double[] worth;
 
     /// <summary>Starts with a pattern of each size alone.</summary>
-    public CoverProgramme(Lengths lengths)
+    public CoverProgramme(Lengths lengths, int variation)
     {
         rows = lengths.Sizes.Length;
         inverse = new double[rows * rows];
@@ -35,7 +35,14 @@ internal sealed class CoverProgramme
             basis[i] = new([i], [most]);
             inverse[(i * rows) + i] = 1.0 / most;
             // A little more than wanted, differently for each size: keeps the simplex from standing still.
-            level[i] = (lengths.Counts[i] + (1e-5 * (i + 1) / rows)) / most;
+            level[i] =
+                (
+                    lengths.Counts[i]
+                    + (
+                        1e-4
+                        * (0.5 + ((i + 1) * (0.6180339887498949 + (variation * 0.41421356)) % 1))
+                    )
+                ) / most;
             worth[i] = 1.0 / most;
         }
     }
@@ -74,18 +81,19 @@ internal sealed class CoverProgramme
         return sum;
     }
 
-    /// <summary>The size whose pieces more than wanted would be worth most to have; below zero when there is none.</summary>
-    public int Overfull()
+    /// <summary>The size most worth using as the next shorter one (or as nothing, for the shortest), and what each saves: below zero when it does.</summary>
+    public (int Size, double Saving) Exchange()
     {
-        var most = -1e-7;
+        var most = 0.0;
         var at = -1;
         for (var i = 0; i < rows; i++)
         {
-            if (worth[i] < most)
-                (most, at) = (worth[i], i);
+            var saving = worth[i] - (i + 1 < rows ? worth[i + 1] : 0);
+            if (saving < most)
+                (most, at) = (saving, i);
         }
 
-        return at;
+        return (at, most);
     }
 
     /// <summary>Takes a pattern into the basis.</summary>
@@ -102,11 +110,12 @@ internal sealed class CoverProgramme
     }
 
     /// <summary>Allows more of a size than wanted.</summary>
-    public void EnterSlack(int row)
+    public void EnterExchange(int row)
     {
         for (var i = 0; i < rows; i++)
-            column[i] = -inverse[(i * rows) + row];
-        Pivot(null, row, worth[row]);
+            column[i] =
+                (row + 1 < rows ? inverse[(i * rows) + row + 1] : 0) - inverse[(i * rows) + row];
+        Pivot(null, row, worth[row] - (row + 1 < rows ? worth[row + 1] : 0));
     }
 
     private void Pivot(Pattern? pattern, int slack, double saving)
@@ -142,7 +151,7 @@ internal sealed class CoverProgramme
             if (column[i] <= Tiny)
                 continue;
             var ratio = level[i] / column[i];
-            if (ratio < least - Tiny || (ratio < least + Tiny && column[i] > column[leaving]))
+            if (ratio < least - 1e-9 || (ratio < least + 1e-9 && column[i] > column[leaving]))
                 (least, leaving) = (Math.Min(ratio, least), i);
         }
 

@@ -7,8 +7,9 @@ namespace ShopClass.Core.Planning.Patterns;
 /// </summary>
 public static class LengthsFromBoards
 {
-    private const int Discrepancies = 3;
-    private const int DeepestDiscrepancy = 12;
+    private const int Starts = 40;
+    private const int NodesEach = 40;
+    private const int Breadth = 2;
 
     /// <summary>The fewest boards found and a bound on them. The same request always gets the same plan.</summary>
     /// <param name="request">Board, kerf and pieces; every piece must be no longer than the board.</param>
@@ -54,7 +55,7 @@ public static class LengthsFromBoards
         for (var target = bound; target < best.Count && !work.IsUp; target++)
         {
             var dive = new PatternDive(lengths, relaxed.Pool, target, work);
-            if (dive.Find(Discrepancies, DeepestDiscrepancy) is { } found)
+            if (dive.Find(Starts, NodesEach, Breadth) is { } found)
                 best = found;
         }
 

@@ -1,9 +1,9 @@
 namespace ShopClass.Core.Planning.Patterns;
 
 /// <summary>
-/// From fractions to whole boards: keeps the patterns the linear programme uses whole times, then the one it uses most, and
-/// solves again for what is left. When that does not reach the number wanted, it starts over with the second choice at
-/// one place, then at two (limited discrepancy search, Harvey and Ginsberg 1995).
+/// From fractions to whole boards: keeps the patterns the linear programme uses nearly whole, or else the one it uses most,
+/// and solves again for what is left; a few second choices are tried too. When that does not reach the number wanted
+/// it starts over, bolder or more careful about what is nearly whole, from another solution of the linear programme.
 /// </summary>
 internal sealed class PatternDive(
     Lengths whole,
@@ -12,63 +12,57 @@ internal sealed class PatternDive(
     Work work
 )
 {
-    private readonly List<Pattern> pool = [.. known];
+    /// <summary>How nearly whole is whole enough, start by start.</summary>
+    private static readonly double[] Enough = [0.55, 0.8, 0.65, 0.9, 0.7];
 
-    /// <summary>Boards no more than the target, or null when none were found.</summary>
-    public List<Pattern>? Find(int discrepancies, int deepest)
+    private readonly List<Pattern> pool = [.. known];
+    private double enough;
+    private int nodes;
+    private int variation;
+
+    /// <summary>No more boards than the target, or null when that was not found.</summary>
+    public List<Pattern>? Find(int starts, int nodesEach, int breadth)
     {
-        for (var most = 0; most <= discrepancies; most++)
+        for (variation = 0; variation < starts && !work.IsUp; variation++)
         {
-            if (Below([], [.. whole.Counts], most, deepest) is { } found)
+            (enough, nodes) = (Enough[variation % Enough.Length], nodesEach);
+            if (Below([], whole.Counts, breadth) is { } found)
                 return found;
-            if (work.IsUp)
-                return null;
         }
 
         return null;
     }
 
-    private List<Pattern>? Below(List<Pattern> kept, int[] left, int others, int deepest)
+    private List<Pattern>? Below(List<Pattern> kept, int[] left, int breadth)
     {
-        kept = [.. kept];
-        left = [.. left];
-        while (!work.IsUp)
+        if (work.IsUp || nodes-- <= 0)
+            return null;
+        var rest = Rest(left, out var kinds);
+        if (Finish(rest, kinds, kept) is { } done)
+            return done;
+        if (rest.Sizes.Length == 0)
+            return null;
+        var relaxed = new Relaxation(rest, Fitting(rest, kinds), variation);
+        relaxed.Solve(target - kept.Count, work);
+        if (relaxed.Bound > target - kept.Count)
+            return null;
+        Remember(relaxed, kinds);
+        List<(Pattern Pattern, double Level)> used =
+        [
+            .. relaxed.Used.Select(u => (Whole(u.Pattern, kinds), u.Level)),
+        ];
+        List<Pattern> with = [.. kept];
+        int[] after = [.. left];
+        if (KeepWhole(used, with, after, enough))
+            return Below(with, after, breadth);
+        List<Pattern> choices = [.. used.OrderByDescending(u => u.Level).Select(u => u.Pattern)];
+        foreach (var choice in choices.Take(breadth))
         {
-            var rest = Rest(left, out var kinds);
-            if (Finish(rest, kinds, kept) is { } done)
-                return done;
-            if (rest.Sizes.Length == 0)
-                return null;
-            var relaxed = new Relaxation(rest, Fitting(rest, kinds));
-            relaxed.Solve(target - kept.Count, work);
-            if (relaxed.Bound > target - kept.Count)
-                return null;
-            Remember(relaxed, kinds);
-            List<(Pattern Pattern, double Level)> used =
-            [
-                .. relaxed.Used.Select(u => (Whole(u.Pattern, kinds), u.Level)),
-            ];
-            if (KeepWhole(used, kept, left))
-                continue;
-            List<Pattern> choices =
-            [
-                .. used.OrderByDescending(u => u.Level).Select(u => u.Pattern),
-            ];
-            if (others > 0 && deepest > 0)
-            {
-                for (var other = 1; other <= Math.Min(others, choices.Count - 1); other++)
-                {
-                    List<Pattern> with = [.. kept];
-                    int[] after = [.. left];
-                    Keep(choices[other], with, after);
-                    if (Below(with, after, others - other, deepest - 1) is { } found)
-                        return found;
-                }
-
-                deepest--;
-            }
-
-            Keep(choices[0], kept, left);
+            with = [.. kept];
+            after = [.. left];
+            Keep(choice, with, after);
+            if (Below(with, after, breadth) is { } found)
+                return found;
         }
 
         return null;
@@ -96,33 +90,41 @@ internal sealed class PatternDive(
     private static bool KeepWhole(
         List<(Pattern Pattern, double Level)> used,
         List<Pattern> kept,
-        int[] left
+        int[] left,
+        double enough
     )
     {
         var any = false;
         foreach (var (pattern, level) in used)
         {
-            for (var n = 0; n < (int)(level + 1e-4); n++)
+            for (var n = 0; n < (int)(level + 1e-3 + 1 - enough); n++)
                 any |= Keep(pattern, kept, left);
         }
 
         return any;
     }
 
+    /// <summary>Keeps a pattern; where a size is used up, the longest shorter one that is left takes its place.</summary>
     private static bool Keep(Pattern pattern, List<Pattern> kept, int[] left)
     {
-        int[] counts =
-        [
-            .. pattern.Kinds.Select((kind, k) => Math.Min(left[kind], pattern.Counts[k])),
-        ];
-        if (counts.All(c => c == 0))
+        var counts = new SortedDictionary<int, int>();
+        for (var k = 0; k < pattern.Kinds.Length; k++)
+        {
+            for (var n = 0; n < pattern.Counts[k]; n++)
+            {
+                var size = pattern.Kinds[k];
+                while (size < left.Length && left[size] == 0)
+                    size++;
+                if (size == left.Length)
+                    break;
+                left[size]--;
+                counts[size] = counts.GetValueOrDefault(size) + 1;
+            }
+        }
+
+        if (counts.Count == 0)
             return false;
-        var yields = Enumerable.Range(0, counts.Length).Where(k => counts[k] > 0).ToArray();
-        for (var k = 0; k < counts.Length; k++)
-            left[pattern.Kinds[k]] -= counts[k];
-        kept.Add(
-            new([.. yields.Select(k => pattern.Kinds[k])], [.. yields.Select(k => counts[k])])
-        );
+        kept.Add(new([.. counts.Keys], [.. counts.Values]));
         return true;
     }
 

@@ -7,7 +7,7 @@ namespace ShopClass.Core.Planning.Patterns;
 /// The most valuable way to fill a board when each size has a worth: an exact knapsack by lengths, each size taken at most
 /// as often as it is wanted. Worths are whole numbers, so the greatest sum is exact.
 /// </summary>
-internal sealed class PatternPricing
+internal sealed class PatternPricing : IPricing
 {
     private const int Wide = 8;
     private readonly List<(int Kind, int Copies)> blocks = [];
@@ -31,12 +31,10 @@ internal sealed class PatternPricing
         taken = new byte[(long)blocks.Count * width / Wide];
     }
 
-    /// <summary>Looks one call takes.</summary>
-    public long Looks => (long)blocks.Count * width / Wide;
-
-    /// <summary>The greatest worth of a board.</summary>
-    public int Best(int[] worth)
+    /// <inheritdoc />
+    public int? Best(int[] worth, int atLeast, Work work)
     {
+        work.Take((long)blocks.Count * width / Wide);
         Array.Clear(best);
         Array.Clear(taken);
         for (var b = 0; b < blocks.Count; b++)

@@ -8,16 +8,20 @@ namespace ShopClass.Core.Planning.Patterns;
 internal sealed class Relaxation
 {
     private const int Scale = 1 << 24;
+
+    /// <summary>Known patterns taken in before a new one is made: more would chase worths that change anyway.</summary>
+    private const int KnownInARow = 30;
+
     private readonly Lengths lengths;
-    private readonly PatternPricing pricing;
+    private readonly IPricing pricing;
     private readonly CoverProgramme programme;
     private readonly List<Pattern> pool;
 
-    public Relaxation(Lengths lengths, IEnumerable<Pattern> known)
+    public Relaxation(Lengths lengths, IEnumerable<Pattern> known, int variation = 0)
     {
         this.lengths = lengths;
-        pricing = new(lengths);
-        programme = new(lengths);
+        pricing = Pricing.For(lengths);
+        programme = new(lengths, variation);
         pool = [.. known];
     }
 
@@ -38,13 +42,15 @@ internal sealed class Relaxation
     public void Solve(int enough, Work work)
     {
         var worth = new int[lengths.Sizes.Length];
+        var since = 0;
         while (Bound <= enough && !work.IsUp)
         {
-            if (EnterKnown(work))
+            if (since++ < KnownInARow && EnterKnown(work))
                 continue;
+            since = 0;
             Round(worth);
-            work.Take(pricing.Looks);
-            var best = pricing.Best(worth);
+            if (pricing.Best(worth, Scale, work) is not { } best)
+                return;
             Bound = Math.Max(Bound, Farley(worth, best));
             if (best <= Scale + 64 || Bound >= programme.Boards - 1e-4)
                 return;
@@ -56,14 +62,6 @@ internal sealed class Relaxation
 
     private bool EnterKnown(Work work)
     {
-        var slack = programme.Overfull();
-        if (slack >= 0)
-        {
-            programme.EnterSlack(slack);
-            work.Take(Pivot);
-            return true;
-        }
-
         Pattern? best = null;
         var least = -1e-6;
         foreach (var pattern in pool)
@@ -74,6 +72,13 @@ internal sealed class Relaxation
         }
 
         work.Take(pool.Count);
+        var (slack, gain) = programme.Exchange();
+        if (gain < least)
+        {
+            programme.EnterExchange(slack);
+            work.Take(Pivot);
+            return true;
+        }
         if (best == null)
             return false;
         Enter(best, work);
@@ -89,7 +94,7 @@ internal sealed class Relaxation
     private void Round(int[] worth)
     {
         for (var i = 0; i < worth.Length; i++)
-            worth[i] = Math.Clamp((int)(programme.Worth[i] * Scale), 0, Scale);
+            worth[i] = (int)(Math.Clamp(programme.Worth[i], 0, 1) * Scale);
     }
 
     private int Farley(int[] worth, int best)
