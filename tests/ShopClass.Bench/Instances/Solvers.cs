@@ -1,3 +1,4 @@
+using ShopClass.Bench.Instances.Knapsack;
 using ShopClass.Core.Planning.Patterns;
 
 namespace ShopClass.Bench.Instances;
@@ -15,6 +16,8 @@ internal static class Solvers
         instance.IsOneDimensional ? Lengths(instance, steps, cancel)
         : variant is { Aim: not Aim.MostProfit, Stages: 3, LongestSection: null }
             ? StagedBoards.Solve(instance, variant, steps, cancel)
+        : variant is { Aim: Aim.MostProfit, Stages: 2 }
+            ? Shelves(instance, variant.FirstCutDividesW, steps, cancel)
         : null;
 
     private static Solution Lengths(Instance instance, int? steps, CancellationToken cancel)
@@ -40,5 +43,36 @@ internal static class Solvers
         }
 
         return new([.. plan.Boards.Select(_ => 0)], parts, plan.Bound, plan.IsFewest);
+    }
+
+    private static Solution Shelves(
+        Instance instance,
+        bool turned,
+        int? steps,
+        CancellationToken cancel
+    )
+    {
+        Item[] items = [.. instance.Items.Select(i => turned ? i with { W = i.H, H = i.W } : i)];
+        var board = instance.Stock[0];
+        var problem = turned
+            ? new ShelfProblem(board.H, board.W, items)
+            : new ShelfProblem(board.W, board.H, items);
+        var knapsack = new TwoStageKnapsack(problem, steps ?? 100_000, cancel);
+        knapsack.Solve();
+        var parts = new List<Placed>();
+        var low = 0;
+        foreach (var shelf in knapsack.Best)
+        {
+            var at = 0;
+            foreach (var i in shelf.Kinds)
+            {
+                for (var n = 0; n < shelf.Counts[i]; n++, at += items[i].W)
+                    parts.Add(turned ? new(i, 0, low, at) : new(i, 0, at, low));
+            }
+
+            low += problem.Heights[shelf.Height];
+        }
+
+        return new([0], parts, knapsack.Bound, knapsack.Bound == knapsack.Value);
     }
 }
