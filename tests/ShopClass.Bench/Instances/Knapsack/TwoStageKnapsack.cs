@@ -15,6 +15,7 @@ internal sealed class TwoStageKnapsack(ShelfProblem problem, int nodes, Cancella
     private readonly List<Shelf> pool = [];
     private readonly PriorityQueue<Node, (double Bound, int Age)> open = new();
     private const int NodesPerDive = 8;
+    private int nodesLeft = nodes;
     private int age;
     private int looked;
     private double lost = double.MinValue;
@@ -29,7 +30,7 @@ internal sealed class TwoStageKnapsack(ShelfProblem problem, int nodes, Cancella
     public void Solve()
     {
         open.Enqueue(new([], double.MaxValue), (double.MinValue, 0));
-        while (open.Count > 0 && nodes-- > 0 && !cancel.IsCancellationRequested)
+        while (open.Count > 0 && nodesLeft-- > 0 && !cancel.IsCancellationRequested)
         {
             var node = open.Dequeue();
             if (Whole(node.Bound) > Value)
