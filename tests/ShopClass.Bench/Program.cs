@@ -17,6 +17,7 @@ return args.FirstOrDefault() switch
         arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll",
         arguments.Number("times", 5)
     ),
+    "lessons" => LessonsBench.Run(),
     "nothing" => 0,
     "micro" => MicroBench.Run(args.Skip(1).ToArray()),
     _ => Usage(),
@@ -38,6 +39,8 @@ static int Usage()
             loads the demo course; for every student: first and quickest time of plan, rehearsal and verdict, and of the kit sheet
         start [--app PATH] [--times N]
             from starting the published app on an existing store to its first page, beside starting an empty program
+        lessons
+            plans classes of made-up work by the rule and then with the solver; every plan is reviewed
         micro [BenchmarkDotNet options]
             times the planner's inner kernels
         """

@@ -6,6 +6,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.CourseFiles;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
+using ShopClass.Data.Lessons;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Remakes;
@@ -53,6 +54,10 @@ public sealed class ThrowAwayStore : IAsyncDisposable
     public DoorStore Doors => _services.GetRequiredService<DoorStore>();
 
     public JoinDesk JoinDesk => _services.GetRequiredService<JoinDesk>();
+
+    public LessonStore Lessons => _services.GetRequiredService<LessonStore>();
+
+    public LessonPlanStore LessonPlans => _services.GetRequiredService<LessonPlanStore>();
 
     public RemakeStore Remakes => _services.GetRequiredService<RemakeStore>();
 

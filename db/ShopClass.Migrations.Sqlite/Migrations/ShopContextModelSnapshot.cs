@@ -342,6 +342,125 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("StudentCodes", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Lessons.LessonPlanRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("PlanFingerprint")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ProjectId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("RequestFingerprint")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Snapshot")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ProjectId");
+
+                    b.HasIndex("CourseId", "ProjectId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("LessonPlans", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Lessons.LessonRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Absent")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("BenchHooks")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("SawBenches")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Sharpening")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Shows")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Vises")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseId");
+
+                    b.ToTable("Lessons", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Lessons.ShopRow", b =>
+                {
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("BenchHooks")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Demonstrations")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("SawBenches")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Sharpening")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Vises")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("CourseId");
+
+                    b.ToTable("Shops", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Orders.RackRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -889,6 +1008,45 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Student");
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Lessons.LessonPlanRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany()
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopClass.Data.Projects.ProjectRow", null)
+                        .WithMany()
+                        .HasForeignKey("ProjectId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Lessons.LessonRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany("Lessons")
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Lessons.ShopRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithOne("Shop")
+                        .HasForeignKey("ShopClass.Data.Lessons.ShopRow", "CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
             modelBuilder.Entity("ShopClass.Data.Orders.RackRow", b =>
                 {
                     b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
@@ -993,11 +1151,15 @@ namespace ShopClass.Migrations.Sqlite.Migrations
 
             modelBuilder.Entity("ShopClass.Data.Courses.CourseRow", b =>
                 {
+                    b.Navigation("Lessons");
+
                     b.Navigation("Projects");
 
                     b.Navigation("Rack");
 
                     b.Navigation("Sellers");
+
+                    b.Navigation("Shop");
 
                     b.Navigation("Students");
                 });

@@ -5,6 +5,8 @@ namespace ShopClass.Core.Lessons;
 /// <summary>What is wrong with lessons and stations as entered, and what stands in the way of a plan.</summary>
 public static class LessonChecks
 {
+    private const int MostToShow = 120;
+
     /// <summary>Problems with one lesson; the field is a property's name.</summary>
     public static IReadOnlyList<(string Field, string Sentence)> ProblemsIn(Lesson lesson)
     {
@@ -32,6 +34,19 @@ public static class LessonChecks
             select (
                 FieldOf(station),
                 $"Count {StationWords.Several(station)} from 0 to {StationCounts.Most}; this says {count}."
+            ),
+        ];
+
+    /// <summary>Problems with the minutes of demonstrations; the field is the skill's name.</summary>
+    public static IReadOnlyList<(string Field, string Sentence)> ProblemsIn(
+        IReadOnlyList<SkillMinutes> demonstrations
+    ) =>
+        [
+            .. from d in demonstrations
+            where d.Minutes is < 0 or > MostToShow
+            select (
+                d.Skill.ToString(),
+                $"A demonstration takes from 0 to {MostToShow} minutes; this says {d.Minutes}."
             ),
         ];
 

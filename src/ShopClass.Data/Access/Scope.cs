@@ -1,4 +1,5 @@
 using ShopClass.Data.Courses;
+using ShopClass.Data.Lessons;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
@@ -75,6 +76,19 @@ internal static class Scope
             InstructorViewer i => plans.Where(p => p.Student!.Course!.OwnerId == i.UserId),
             StudentViewer s => plans.Where(p =>
                 p.StudentId == s.StudentId && p.Student!.CourseId == s.CourseId
+            ),
+            _ => plans.Where(p => false),
+        };
+
+    public static IQueryable<LessonPlanRow> SeenBy(
+        this IQueryable<LessonPlanRow> plans,
+        Viewer viewer
+    ) =>
+        viewer switch
+        {
+            InstructorViewer i => plans.Where(p => p.Course!.OwnerId == i.UserId),
+            StudentViewer s => plans.Where(p =>
+                p.CourseId == s.CourseId && p.Course!.Students.Any(x => x.Id == s.StudentId)
             ),
             _ => plans.Where(p => false),
         };

@@ -7,6 +7,8 @@ public static class StoreLimits
 
     public const int ProjectsInACourse = 40;
 
+    public const int LessonsInACourse = 60;
+
     /// <summary>Boards of one student for one project.</summary>
     public const int BoardsForAProject = 12;
 

@@ -174,6 +174,7 @@ internal static class CourseFileReader
         return new(name, rules, projects, students)
         {
             Materials = MaterialsFile.Read(node, rules, findings),
+            Lessons = LessonReader.Read(node, students, findings),
         };
     }
 

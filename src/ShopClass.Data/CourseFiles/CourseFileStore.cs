@@ -52,6 +52,8 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
                 .ThenInclude(s => s.Boards)
             .Include(c => c.Sellers)
             .Include(c => c.Rack)
+            .Include(c => c.Lessons)
+            .Include(c => c.Shop)
             .AsSplitQuery()
             .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
         return course is null ? null : CourseFileWriter.Course(course);

@@ -23,6 +23,7 @@ internal static class CourseFileWriter
     {
         var unit = course.Rules.Unit;
         ProjectRow[] projects = [.. course.Projects.OrderBy(p => p.Position).ThenBy(p => p.Id)];
+        var students = Students(course.Students, projects, unit);
         var all = new JObject
         {
             ["name"] = course.Name,
@@ -30,9 +31,10 @@ internal static class CourseFileWriter
             ["precision"] = FileWords.Precisions.For(course.Rules.Precision),
             ["rules"] = Rules(course.Rules),
             ["projects"] = new JArray(projects.Select(p => Project(p.ToProject(), unit))),
-            ["students"] = Students(course.Students, projects, unit),
+            ["students"] = new JArray(students.Select(s => s.Written)),
         };
         MaterialsFile.Write(all, course);
+        LessonWriter.Add(course, [.. students.Select(s => s.Row)], all);
         return TextOf(
             new JObject
             {
@@ -108,18 +110,17 @@ internal static class CourseFileWriter
     }
 
     /// <summary>By shown name; where names are the same, by all that is written about them, since nothing else lasts.</summary>
-    private static JArray Students(
+    private static List<(StudentRow Row, JObject Written)> Students(
         IEnumerable<StudentRow> students,
         IReadOnlyList<ProjectRow> projects,
         UnitSystem unit
     ) =>
-        new(
-            students
-                .Select(s => (s.ToView().Shown, Written: Student(s, projects, unit)))
-                .OrderBy(s => s.Shown, Access.Ordering.OfNames)
-                .ThenBy(s => s.Written.ToString(Formatting.None), StringComparer.Ordinal)
-                .Select(s => s.Written)
-        );
+        [
+            .. students
+                .Select(s => (Row: s, Written: Student(s, projects, unit)))
+                .OrderBy(s => s.Row.ToView().Shown, Access.Ordering.OfNames)
+                .ThenBy(s => s.Written.ToString(Formatting.None), StringComparer.Ordinal),
+        ];
 
     private static JObject Student(
         StudentRow student,

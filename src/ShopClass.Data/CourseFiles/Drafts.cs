@@ -1,7 +1,9 @@
 using ShopClass.Core.Courses;
+using ShopClass.Core.Lessons;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Projects;
 using ShopClass.Data.Courses;
+using ShopClass.Data.Lessons;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
 
@@ -17,6 +19,8 @@ internal sealed record CourseDraft(
 {
     /// <summary>Its sellers and what lies on its rack.</summary>
     public MaterialsDraft Materials { get; init; } = MaterialsDraft.None;
+
+    public LessonsDraft Lessons { get; init; } = LessonsDraft.None;
 }
 
 /// <summary>A student as a file tells them.</summary>
@@ -44,6 +48,7 @@ internal static class Drafts
         course.Projects.AddRange(draft.Projects.Select((p, i) => ToRow(p, course.Id, i + 1)));
         course.Students.AddRange(draft.Students.Select(s => ToRow(s, course)));
         MaterialsFile.ToRows(draft.Materials, course);
+        AddLessons(draft.Lessons, course);
         return course;
     }
 
@@ -62,6 +67,28 @@ internal static class Drafts
         };
         project.Parts.AddRange(draft.Parts.Select((p, i) => PartRow.From(p, project.Id, i + 1)));
         return project;
+    }
+
+    private static void AddLessons(LessonsDraft draft, CourseRow course)
+    {
+        if (draft.Stations is not null || draft.Demonstrations.Count > 0)
+        {
+            course.Shop = new() { CourseId = course.Id };
+            course.Shop.Take(draft.Stations ?? StationCounts.Usual, draft.Demonstrations);
+        }
+
+        foreach (var (lesson, absent) in draft.Lessons)
+        {
+            var row = new LessonRow
+            {
+                Id = Guid.NewGuid(),
+                CourseId = course.Id,
+                Title = lesson.Title,
+            };
+            string[] students = [.. absent.Select(a => course.Students[a].Id.ToString())];
+            row.Take(lesson with { Absent = [.. students.Order(StringComparer.Ordinal)] });
+            course.Lessons.Add(row);
+        }
     }
 
     private static StudentRow ToRow(StudentDraft draft, CourseRow course)

@@ -25,6 +25,29 @@ internal static class FileFields
         "students",
         "sellers",
         "rack",
+        "stations",
+        "demonstrations",
+        "lessons",
+    ];
+
+    public static readonly IReadOnlyList<string> Stations =
+    [
+        "sawBenches",
+        "vises",
+        "benchHooks",
+        "sharpening",
+    ];
+
+    public static readonly IReadOnlyList<string> Demonstration = ["skill", "minutes"];
+
+    public static readonly IReadOnlyList<string> Lesson =
+    [
+        "title",
+        "date",
+        "minutes",
+        "stations",
+        "shows",
+        "absent",
     ];
 
     public static readonly IReadOnlyList<string> Rules =

@@ -2,6 +2,7 @@ using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Orders;
 using ShopClass.Core.Projects;
+using ShopClass.Core.Sawing.Steps;
 
 namespace ShopClass.Data.CourseFiles;
 
@@ -68,6 +69,20 @@ internal static class FileWords
             ("reference", JointSide.Reference),
             ("opposite", JointSide.Opposite),
             ("both", JointSide.Both)
+        );
+
+    public static FileWords<Skill> Skills { get; } =
+        new(
+            ("marking out", Skill.MarkingOut),
+            ("crosscutting", Skill.Crosscutting),
+            ("ripping", Skill.Ripping),
+            ("planing", Skill.Planing),
+            ("edge gluing", Skill.EdgeGluing),
+            ("fine crosscutting", Skill.FineCrosscutting),
+            ("gauging", Skill.Gauging),
+            ("joinery", Skill.Joinery),
+            ("assembly", Skill.Assembly),
+            ("finishing", Skill.Finishing)
         );
 
     public static FileWords<Surfacing> Surfacings { get; } =

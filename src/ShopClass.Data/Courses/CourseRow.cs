@@ -1,4 +1,5 @@
 using ShopClass.Core.Courses;
+using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
@@ -29,6 +30,11 @@ public sealed class CourseRow
     public List<SellerRow> Sellers { get; } = [];
 
     public List<RackRow> Rack { get; } = [];
+
+    public List<LessonRow> Lessons { get; } = [];
+
+    /// <summary>Its stations; null until they have been saved once.</summary>
+    public ShopRow? Shop { get; set; }
 
     internal CourseView ToView() => new(Id, Name, IsArchived, Rules, Version);
 }

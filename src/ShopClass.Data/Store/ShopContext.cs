@@ -7,6 +7,7 @@ using ShopClass.Core.Projects;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
+using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
@@ -30,6 +31,10 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
     public DbSet<BoardRow> Boards => Set<BoardRow>();
 
     public DbSet<PlanRow> Plans => Set<PlanRow>();
+
+    public DbSet<LessonRow> Lessons => Set<LessonRow>();
+
+    public DbSet<LessonPlanRow> LessonPlans => Set<LessonPlanRow>();
 
     public DbSet<RemakeRow> Remakes => Set<RemakeRow>();
 
@@ -64,6 +69,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
         builder.Entity<PlanRow>(MapPlan);
         JoiningMap.Apply(builder);
         OrderMaps.Map(builder);
+        LessonMap.Apply(builder);
         builder.ApplyConfiguration(new RemakeMap());
     }
 

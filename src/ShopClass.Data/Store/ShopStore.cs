@@ -6,6 +6,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.CourseFiles;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
+using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
@@ -41,6 +42,8 @@ public static class ShopStore
         services.AddSingleton<StudentStore>();
         services.AddSingleton<BoardStore>();
         services.AddSingleton<PlanStore>();
+        services.AddSingleton<LessonStore>();
+        services.AddSingleton<LessonPlanStore>();
         services.AddSingleton<RemakeStore>();
         services.AddSingleton<CourseFileStore>();
         services.AddSingleton<SellerStore>();

@@ -1,9 +1,11 @@
 using Microsoft.Extensions.DependencyInjection;
+using ShopClass.Core.Lessons;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
 using ShopClass.Core.Remakes;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
+using ShopClass.Data.Lessons;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Store;
 using ShopClass.Data.Students;
@@ -56,6 +58,18 @@ public sealed class Shop : IAsyncLifetime
 
     public string ProjectFile { get; private set; } = "";
 
+    public static Lesson AnEvening { get; } =
+        new()
+        {
+            Title = "Evening",
+            Date = new(2027, 1, 12),
+            Minutes = 120,
+        };
+
+    public LessonView Lesson { get; private set; } = default!;
+
+    public StoredLessonPlan LessonPlan { get; private set; } = default!;
+
     /// <summary>A phone that waits to be let into Ada's course.</summary>
     public Guid WaitingDevice { get; private set; }
 
@@ -94,6 +108,17 @@ public sealed class Shop : IAsyncLifetime
         Value(await _store.JoinDesk.AskAsync(door.Code, "Zoe", "Some device"));
         var devices = await _store.Doors.DevicesAsync(Owner, Course.Id);
         (WaitingDevice, OwnDevice) = (devices[0].Id, devices[1].Id);
+        Lesson = Value(await _store.Lessons.AddAsync(Owner, Course.Id, AnEvening));
+        var basis = (await _store.LessonPlans.BasisAsync(Owner, Course.Id, project.Id))!;
+        LessonPlan = Value(
+            await _store.LessonPlans.SaveAsync(
+                Owner,
+                Course.Id,
+                project.Id,
+                basis.Request,
+                LessonPlanner.Plan(basis.Request)
+            )
+        );
         await _store.Services.GetRequiredService<StoreBackup>().WriteAsync(BackupPath);
     }
 

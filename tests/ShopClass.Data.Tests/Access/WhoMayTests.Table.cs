@@ -382,5 +382,82 @@ public partial class WhoMayTests
             ["owner"],
             async a => Done(await a.Store.Doors.NewStudentCodeAsync(a.By, a.Shop.Student.Id, true))
         ),
+        (
+            "see the lessons",
+            ["owner", "self", "classmate"],
+            async a => await a.Store.Lessons.FindAsync(a.By, a.Shop.Course.Id) is not null
+        ),
+        (
+            "add a lesson",
+            ["owner"],
+            async a => Done(await a.Store.Lessons.AddAsync(a.By, a.Shop.Course.Id, Shop.AnEvening))
+        ),
+        (
+            "change a lesson",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Lessons.SaveAsync(
+                        a.By,
+                        a.Shop.Course.Id,
+                        a.Shop.Lesson.Id,
+                        Shop.AnEvening,
+                        a.Shop.Lesson.Version
+                    )
+                )
+        ),
+        (
+            "remove a lesson",
+            ["owner"],
+            async a =>
+                Done(await a.Store.Lessons.RemoveAsync(a.By, a.Shop.Course.Id, a.Shop.Lesson.Id))
+        ),
+        (
+            "count the stations",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Lessons.SaveShopAsync(
+                        a.By,
+                        a.Shop.Course.Id,
+                        new(1, 1, 1, 1),
+                        [],
+                        null
+                    )
+                )
+        ),
+        (
+            "ask what lessons would be planned for",
+            ["owner"],
+            async a =>
+                await a.Store.LessonPlans.BasisAsync(a.By, a.Shop.Course.Id, a.Shop.Project.Id)
+                    is not null
+        ),
+        (
+            "see the plan of lessons",
+            ["owner", "self", "classmate"],
+            async a => await a.Store.LessonPlans.FindAsync(a.By, a.Shop.LessonPlan.Id) is not null
+        ),
+        (
+            "see the newest plan of lessons",
+            ["owner", "self", "classmate"],
+            async a =>
+                await a.Store.LessonPlans.NewestAsync(a.By, a.Shop.Course.Id, a.Shop.Project.Id)
+                    is not null
+        ),
+        (
+            "store a plan of lessons",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.LessonPlans.SaveAsync(
+                        a.By,
+                        a.Shop.Course.Id,
+                        a.Shop.Project.Id,
+                        a.Shop.LessonPlan.Request,
+                        a.Shop.LessonPlan.Plan
+                    )
+                )
+        ),
     ];
 }
