@@ -6,9 +6,11 @@ using ShopClass.Core.Measure;
 using ShopClass.Core.Projects;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
+using ShopClass.Data.Orders;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
 using ShopClass.Data.Tests;
+using ShopClass.Web.Features.Remakes;
 
 namespace ShopClass.Web.Tests;
 
@@ -37,6 +39,12 @@ public sealed class Classroom : IAsyncDisposable
         Page.Services.AddSingleton(store.Boards);
         Page.Services.AddSingleton(store.Plans);
         Page.Services.AddSingleton(store.Remakes);
+        Page.Services.AddSingleton(
+            new SuppliesAtHand(
+                store.Services.GetRequiredService<RackStore>(),
+                store.Services.GetRequiredService<SellerStore>()
+            )
+        );
     }
 
     public ThrowAwayStore Store { get; }

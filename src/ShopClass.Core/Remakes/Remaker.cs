@@ -144,7 +144,7 @@ public static class Remaker
         return Closed(
             RemakeWay.Rack,
             supplies.Rack.Count == 0
-                ? "Nothing is on the rack."
+                ? "Nothing on the rack is free to take."
                 : $"Nothing on the rack yields {bench.Spoiled}."
         );
     }
@@ -192,7 +192,7 @@ public static class Remaker
         return Closed(
             RemakeWay.NewBoard,
             supplies.ForSale.Count == 0
-                ? "No seller's list is kept for this course."
+                ? "No seller’s list is known here."
                 : $"No board on the sellers' lists yields {bench.Spoiled}."
         );
     }

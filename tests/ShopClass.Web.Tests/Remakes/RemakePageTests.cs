@@ -1,8 +1,12 @@
 using Bunit;
+using Microsoft.Extensions.DependencyInjection;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Orders;
 using ShopClass.Core.Planning;
 using ShopClass.Core.Remakes;
+using ShopClass.Data.Access;
+using ShopClass.Data.Orders;
 using ShopClass.Web.Features.Remakes;
 
 namespace ShopClass.Web.Tests.Remakes;
@@ -47,7 +51,46 @@ public sealed class RemakePageTests : IAsyncLifetime
         page.WaitForElement("#ways-out", Patience);
 
         Assert.Contains("The class has no spare B.", page.Markup, StringComparison.Ordinal);
-        Assert.Contains("Nothing is on the rack.", page.Markup, StringComparison.Ordinal);
+        Assert.Contains(
+            "Nothing on the rack is free to take.",
+            page.Markup,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public async Task The_rack_is_offered_to_the_instructor_and_not_shown_to_a_student()
+    {
+        await PlanAsync(Classroom.Pine);
+        var rack = _room.Store.Services.GetRequiredService<RackStore>();
+        var piece = new RackPiece
+        {
+            Id = "",
+            Board = Classroom.Pine with { Name = "the short pine" },
+            Place = "rack 2",
+        };
+        Assert.True(
+            (await rack.AddAsync(_room.Instructor, _room.Course.Id, piece, Cancel)).IsSaved
+        );
+
+        foreach (
+            var (viewer, isOffered) in new[]
+            {
+                (_room.Instructor, true),
+                (new StudentViewer(_room.Student.Id, _room.Course.Id), false),
+            }
+        )
+        {
+            var page = Open(viewer);
+            await page.Find("#spoiled-blank").ChangeAsync(new() { Value = "B1" });
+            await page.Find("form").SubmitAsync();
+            page.WaitForElement("#ways-out", Patience);
+
+            Assert.Equal(
+                isOffered,
+                page.Markup.Contains("the short pine, rack 2", StringComparison.Ordinal)
+            );
+        }
     }
 
     [Fact]
@@ -83,11 +126,13 @@ public sealed class RemakePageTests : IAsyncLifetime
         Assert.Contains("There is no plan yet", Open().Markup, StringComparison.Ordinal);
     }
 
-    private IRenderedComponent<RemakePage> Open() =>
-        _room.Open<RemakePage>(p =>
-            p.Add(x => x.CourseId, _room.Course.Id)
-                .Add(x => x.StudentId, _room.Student.Id)
-                .Add(x => x.ProjectId, _room.Project.Id)
+    private IRenderedComponent<RemakePage> Open(Viewer? viewer = null) =>
+        _room.Open<RemakePage>(
+            p =>
+                p.Add(x => x.CourseId, _room.Course.Id)
+                    .Add(x => x.StudentId, _room.Student.Id)
+                    .Add(x => x.ProjectId, _room.Project.Id),
+            viewer
         );
 
     private async Task<Guid> PlanAsync(Board board)

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.ResponseCompression;
 using MudBlazor.Services;
 using ShopClass.Web.Components;
+using ShopClass.Web.Features.Remakes;
 
 namespace ShopClass.Web.Features.Shell;
 
@@ -32,6 +33,7 @@ public static class ShopPages
                 circuit.PersistedCircuitInMemoryRetentionPeriod = TimeSpan.FromHours(2);
             });
         services.AddMudServices();
+        services.AddSingleton<SuppliesAtHand>();
         services.AddHealthChecks();
         // Pages themselves stay uncompressed: they hold tokens. The library's files are what is large.
         services.AddResponseCompression(options =>
