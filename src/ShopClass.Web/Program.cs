@@ -2,6 +2,7 @@ using ShopClass.Data.Store;
 using ShopClass.Web.Features.Account;
 using ShopClass.Web.Features.CourseFiles;
 using ShopClass.Web.Features.Joining;
+using ShopClass.Web.Features.Lessons;
 using ShopClass.Web.Features.Sheets;
 using ShopClass.Web.Features.Shell;
 
@@ -10,6 +11,7 @@ var folder = StoreFolder.Of(builder);
 builder.Services.AddShopStore($"Data Source={Path.Combine(folder, "shopclass.db")}");
 builder.Services.AddShopAccounts(folder);
 builder.Services.AddJoining();
+builder.Services.AddLessonPages();
 builder.Services.AddShopPages(builder.Environment);
 
 var app = builder.Build();

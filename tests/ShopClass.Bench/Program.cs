@@ -17,7 +17,7 @@ return args.FirstOrDefault() switch
         arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll",
         arguments.Number("times", 5)
     ),
-    "lessons" => LessonsBench.Run(),
+    "lessons" => await LessonsBench.Run(),
     "nothing" => 0,
     "micro" => MicroBench.Run(args.Skip(1).ToArray()),
     _ => Usage(),
@@ -40,7 +40,7 @@ static int Usage()
         start [--app PATH] [--times N]
             from starting the published app on an existing store to its first page, beside starting an empty program
         lessons
-            plans classes of made-up work by the rule and then with the solver; every plan is reviewed
+            plans classes of made-up work and the demo course by the rule and then with the solver; every plan is reviewed
         micro [BenchmarkDotNet options]
             times the planner's inner kernels
         """
