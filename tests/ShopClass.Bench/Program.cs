@@ -6,6 +6,7 @@ var arguments = new Arguments(args.Skip(1).ToList());
 return args.FirstOrDefault() switch
 {
     "students" => StudentsBench.Run(arguments),
+    "oracle" => OracleBench.Run(arguments),
     "instances" => InstancesBench.Run(
         args.Skip(1).FirstOrDefault() is { } path && !path.StartsWith('-') ? path : null,
         arguments
@@ -29,6 +30,8 @@ static int Usage()
         """
         students [--seed X] [--count N] [--parts A-B] [--boards 1-3] [--defects 0-6] [--steps N]
             plans random student cases; every complete plan is rehearsed
+        oracle [--seed X] [--count N] [--parts N]
+            the planner beside a general solver on the same cases: same values, and how many times as long it takes
         instances PATH [--seconds S] [--steps N] [--only NAME]
             solves published instances from a file or a folder; every solution is checked; one CSV line each, then totals
         class [--students N] [--seed X] [--count N] [--way pooled|boards] [--unit inch|metric] [--steps N] [--verbose 1]

@@ -199,6 +199,9 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                             b1.Property<long>("LengthAllowance")
                                 .HasColumnType("INTEGER");
 
+                            b1.Property<int>("MostGlueUpStrips")
+                                .HasColumnType("INTEGER");
+
                             b1.Property<long>("MostPlanedAway")
                                 .HasColumnType("INTEGER");
 

@@ -62,6 +62,9 @@ public sealed record CourseRules
     /// <summary>Whether the course teaches edge gluing; if not, glue-ups are refused.</summary>
     public bool EdgeGluingTaught { get; init; } = true;
 
+    /// <summary>The most strips a part is glued up from, 2 to 6: each strip more is a joint more to true, glue and clamp.</summary>
+    public int MostGlueUpStrips { get; init; } = RuleBook.UsualGlueUpStrips;
+
     /// <summary>Specific gravity (hundredths, at 12 %) above which a species is called hard going for beginners.</summary>
     public required int HardGoingAbove { get; init; }
 

@@ -56,6 +56,15 @@ public static class RuleBook
     /// <summary>Largest value of <see cref="CourseRules.HardGoingAbove"/>: the heaviest woods of the Wood Handbook stay below 1.25.</summary>
     public const int MostHardGoing = 125;
 
+    /// <summary>The key of <see cref="CourseRules.MostGlueUpStrips"/>.</summary>
+    public const string MostGlueUpStripsKey = "mostGlueUpStrips";
+
+    /// <summary>Fewest strips that are a glue-up.</summary>
+    public const int LeastGlueUpStrips = 2;
+
+    /// <summary>Largest value of <see cref="CourseRules.MostGlueUpStrips"/>, and the usual one (our proposal).</summary>
+    public const int UsualGlueUpStrips = 6;
+
     /// <summary>All length settings, in the order of the settings page.</summary>
     public static IReadOnlyList<LengthRule> Lengths { get; } =
     [.. Kerfs.All, .. Allowances.All, .. Holding.All, .. Offcuts.All];
@@ -68,6 +77,7 @@ public static class RuleBook
             .. TrimProblems(rules),
             .. HoldingProblems(rules),
             .. HardGoingProblems(rules),
+            .. GlueUpProblems(rules),
         ];
 
     private static IEnumerable<(string, string)> PrecisionProblems(CourseRules rules)
@@ -106,6 +116,15 @@ public static class RuleBook
             yield return (
                 "benchHookLimit",
                 $"The bench hook limit, {Said.Exactly(rules.BenchHookLimit, rules.Unit)}, is longer than the saw bench limit, {Said.Exactly(rules.SawBenchLimit, rules.Unit)}. A bench hook holds shorter pieces than a saw bench."
+            );
+    }
+
+    private static IEnumerable<(string, string)> GlueUpProblems(CourseRules rules)
+    {
+        if (rules.MostGlueUpStrips is < LeastGlueUpStrips or > UsualGlueUpStrips)
+            yield return (
+                MostGlueUpStripsKey,
+                $"The most strips in a glue-up is {rules.MostGlueUpStrips}. Choose {LeastGlueUpStrips} to {UsualGlueUpStrips}."
             );
     }
 

@@ -50,6 +50,12 @@ public sealed record CutPlan
     /// <summary>Steps of search it took, of the request's limit.</summary>
     public required int StepsTaken { get; init; }
 
+    /// <summary>
+    /// Whether it is proven that no plan at all places every blank on these boards, by the rules and the glue-ups the course
+    /// allows. False where the search merely found none.
+    /// </summary>
+    public bool IsProvenImpossible { get; init; }
+
     /// <summary>Whether every blank is placed.</summary>
     public bool IsComplete => Missing.Count == 0;
 

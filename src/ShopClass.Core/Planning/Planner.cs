@@ -16,5 +16,14 @@ public static class Planner
         PlanningRequest request,
         IProgress<PlanProgress>? progress = null,
         CancellationToken cancel = default
-    ) => new PlanSearch(request, progress, cancel).Run();
+    )
+    {
+        var plan = new PlanSearch(request, progress, cancel).Run();
+        return plan.IsComplete || plan.IsProvenImpossible
+            ? plan
+            : plan with
+            {
+                IsProvenImpossible = Reasons.Impossibilities.Of(request).Count > 0,
+            };
+    }
 }

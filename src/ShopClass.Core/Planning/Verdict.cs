@@ -41,4 +41,7 @@ public sealed record Verdict(
 {
     /// <summary>Where a short proof exists that the boards cannot do, that proof in words; empty unless too small.</summary>
     public IReadOnlyList<string> Proofs { get; init; } = [];
+
+    /// <summary>Whether it is proven that the boards cannot do: by one of <see cref="Proofs"/>, or because every layout was looked through.</summary>
+    public bool IsProven { get; init; }
 }

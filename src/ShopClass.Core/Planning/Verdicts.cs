@@ -96,12 +96,15 @@ public static class Verdicts
         };
         return new(
             VerdictKind.TooSmall,
-            $"{sentence} As it is, no room was found for {missing}.",
+            plan.IsProvenImpossible
+                ? $"{sentence} As it is, not everything fits, and that is proven; the layout shown leaves out {missing}."
+                : $"{sentence} As it is, no room was found for {missing}.",
             [],
             shortfalls,
             cautions
         )
         {
+            IsProven = plan.IsProvenImpossible,
             Proofs = [.. Reasons.Impossibilities.Of(request).Select(i => i.Sentence)],
         };
     }

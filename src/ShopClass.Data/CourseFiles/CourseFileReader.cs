@@ -204,6 +204,7 @@ internal static class CourseFileReader
         {
             PlaningTaught = node.Flag("planingTaught", rules.PlaningTaught),
             EdgeGluingTaught = node.Flag("edgeGluingTaught", rules.EdgeGluingTaught),
+            MostGlueUpStrips = ReadMostStrips(node, rules.MostGlueUpStrips),
             HardGoingAbove = ReadHardGoing(node, rules.HardGoingAbove),
         };
         foreach (var (key, sentence) in RuleBook.ProblemsIn(rules))
@@ -212,6 +213,21 @@ internal static class CourseFileReader
         }
 
         return rules;
+    }
+
+    private static int ReadMostStrips(FileNode rules, int otherwise)
+    {
+        var most = rules.Number(RuleBook.MostGlueUpStripsKey, otherwise);
+        if (
+            most is >= RuleBook.LeastGlueUpStrips and <= RuleBook.UsualGlueUpStrips
+            && decimal.IsInteger(most)
+        )
+            return (int)most;
+        rules.Problem(
+            RuleBook.MostGlueUpStripsKey,
+            $"This is a whole number from {RuleBook.LeastGlueUpStrips} to {RuleBook.UsualGlueUpStrips}."
+        );
+        return otherwise;
     }
 
     /// <summary>In the file a specific gravity is written as such, 0.55; it is kept in hundredths.</summary>

@@ -66,6 +66,7 @@ internal static class CourseFileWriter
 
         all["planingTaught"] = rules.PlaningTaught;
         all["edgeGluingTaught"] = rules.EdgeGluingTaught;
+        all[RuleBook.MostGlueUpStripsKey] = rules.MostGlueUpStrips;
         all[RuleBook.HardGoingKey] = rules.HardGoingAbove / 100m;
         return all;
     }

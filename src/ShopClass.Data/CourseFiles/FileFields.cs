@@ -55,6 +55,7 @@ internal static class FileFields
         .. RuleBook.Lengths.Select(r => r.Key),
         "planingTaught",
         "edgeGluingTaught",
+        RuleBook.MostGlueUpStripsKey,
         RuleBook.HardGoingKey,
     ];
 

@@ -50,7 +50,7 @@ public class VerdictTests
             verdict.Shortfalls
         );
         Assert.Equal(
-            "Too narrow by 52 mm: with a board 52 mm wider, or with a board 102 mm longer, everything fits. As it is, no room was found for A2.",
+            "Too narrow by 52 mm: with a board 52 mm wider, or with a board 102 mm longer, everything fits. As it is, not everything fits, and that is proven; the layout shown leaves out A2.",
             verdict.Sentence
         );
     }

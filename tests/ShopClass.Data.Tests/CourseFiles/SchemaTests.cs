@@ -85,6 +85,7 @@ public class SchemaTests(Shop shop) : IClassFixture<Shop>
                 .. RuleBook.Lengths.Select(r => r.Key),
                 "planingTaught",
                 "edgeGluingTaught",
+                RuleBook.MostGlueUpStripsKey,
                 RuleBook.HardGoingKey,
             ],
             course["rules"].ActualProperties.Keys.AsEnumerable()

@@ -85,6 +85,17 @@ public sealed class SettingsPageTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_most_strips_in_a_glue_up_are_chosen_and_kept()
+    {
+        var page = Open();
+
+        await page.Find("#most-strips").ChangeAsync(new() { Value = "3" });
+        await Save(page);
+
+        Assert.Equal(3, (await Stored()).Rules.MostGlueUpStrips);
+    }
+
+    [Fact]
     public async Task Back_to_the_default_takes_one_length_back()
     {
         var page = Open();

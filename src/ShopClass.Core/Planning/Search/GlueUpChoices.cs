@@ -8,13 +8,10 @@ namespace ShopClass.Core.Planning.Search;
 /// <remarks>
 /// Parts are glued up only where the part allows it and the course teaches it. A part is tried in the fewest strips that
 /// the widest board can yield, which is one piece where that goes, and in one strip more: narrower strips may fit where
-/// wider ones do not. More joints than that are no plan for a class.
+/// wider ones do not; never more strips than the course allows. More joints than that are no plan for a class.
 /// </remarks>
 internal static class GlueUpChoices
 {
-    /// <summary>The most strips one part is glued up from.</summary>
-    public const int MostStrips = 6;
-
     /// <summary>The most choices tried for one request.</summary>
     public const int MostChoices = 64;
 
@@ -31,7 +28,11 @@ internal static class GlueUpChoices
             choices =
             [
                 .. choices
-                    .SelectMany(c => new[] { With(c, part, fewest), With(c, part, fewest + 1) })
+                    .SelectMany(c =>
+                        Enumerable
+                            .Range(fewest, fewest < request.Rules.MostGlueUpStrips ? 2 : 1)
+                            .Select(strips => With(c, part, strips))
+                    )
                     .OrderBy(c => Joints(c, open))
                     .Take(MostChoices),
             ];
@@ -51,7 +52,9 @@ internal static class GlueUpChoices
             return 1;
         var widest = suitable.Max(b => b.SmallestWidth);
         var strips = 2;
-        while (strips < MostStrips && StripWidth(part, request, strips) > widest)
+        while (
+            strips < request.Rules.MostGlueUpStrips && StripWidth(part, request, strips) > widest
+        )
             strips++;
         return strips;
     }

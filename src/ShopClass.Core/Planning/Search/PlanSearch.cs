@@ -78,7 +78,17 @@ internal sealed class PlanSearch(
             TryExact(bench);
         }
 
-        return Write(best!, all[0]);
+        return Write(best!, all[0]) with
+        {
+            // The only choice was looked through to its end, and no boards had room for it, not even if they were clear.
+            IsProvenImpossible =
+                isProven
+                && ideal is null
+                && !steps.AreUp
+                && !best!.IsComplete
+                && choices.Count == 1
+                && all[0].Stocks.Count > 0,
+        };
     }
 
     private void TryGreedy(Bench bench)

@@ -105,6 +105,17 @@ internal static class BlankRules
                 )
             );
 
+    public static IEnumerable<Finding> GlueUpsMustHaveNoMoreStripsThanAllowed(Replay replay) =>
+        from glueUp in replay.Plan.GlueUps
+        let most = replay.Request.Rules.MostGlueUpStrips
+        where glueUp.Value > most
+        select Must(
+            null,
+            glueUp.Key,
+            null,
+            $"{glueUp.Key} is glued up from {glueUp.Value} strips; the course allows {most} at most."
+        );
+
     /// <summary>The blanks the project asks for, given how its parts are glued up.</summary>
     public static IEnumerable<BlankKey> Asked(Replay replay) =>
         from part in replay.Request.Project.Parts

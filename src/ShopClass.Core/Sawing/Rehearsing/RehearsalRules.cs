@@ -35,6 +35,7 @@ internal static class RehearsalRules
         WoodRules.RoughBoardsNeedPlaningTaught,
         BlankRules.GlueUpsMustBeAllowed,
         BlankRules.GlueUpsMustBeTaught,
+        BlankRules.GlueUpsMustHaveNoMoreStripsThanAllowed,
         CutRules.AreasMustBalance,
         Notes.MissingBlanksAreNamedByThePlan,
         Notes.HiddenDefectsGoToTheHiddenFace,

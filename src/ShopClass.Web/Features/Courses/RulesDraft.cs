@@ -22,6 +22,8 @@ public sealed class RulesDraft
 
     public bool EdgeGluingTaught { get; set; }
 
+    public int MostGlueUpStrips { get; set; }
+
     /// <summary>Hundredths, as stored; null while it cannot be read.</summary>
     public int? HardGoingAbove { get; private set; }
 
@@ -73,6 +75,7 @@ public sealed class RulesDraft
             Precision = Precision,
             PlaningTaught = PlaningTaught,
             EdgeGluingTaught = EdgeGluingTaught,
+            MostGlueUpStrips = MostGlueUpStrips,
         };
         foreach (var rule in RuleBook.Lengths)
         {
@@ -102,6 +105,8 @@ public sealed class RulesDraft
             found.Add(
                 $"Stored now: edge gluing is {(stored.EdgeGluingTaught ? "" : "not ")}taught."
             );
+        if (stored.MostGlueUpStrips != MostGlueUpStrips)
+            found.Add($"Stored now: at most {stored.MostGlueUpStrips} strips in a glue-up.");
         if (stored.HardGoingAbove != HardGoingAbove)
             found.Add(
                 $"Stored now: hard going above {SpecificGravity.Write(stored.HardGoingAbove)}."
@@ -124,6 +129,7 @@ public sealed class RulesDraft
         Precision = stored.Precision;
         PlaningTaught = stored.PlaningTaught;
         EdgeGluingTaught = stored.EdgeGluingTaught;
+        MostGlueUpStrips = stored.MostGlueUpStrips;
         SetHardGoing(SpecificGravity.Write(stored.HardGoingAbove));
         foreach (var rule in RuleBook.Lengths)
             lengths[rule.Key] = rule.Get(stored);
