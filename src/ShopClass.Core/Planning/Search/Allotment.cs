@@ -17,6 +17,15 @@ internal sealed record Allotment(
     Allotment? Before
 )
 {
+    /// <summary>The allotment as sections, where its ways know them.</summary>
+    public ClearPlan ToClearPlan()
+    {
+        var boards = new List<(Stock, IReadOnlyList<SectionOption>)>();
+        for (var part = this; part is not null; part = part.Before)
+            boards.Add((part.Stock, part.Way.Options!()));
+        return new(Cost, Length, boards);
+    }
+
     /// <summary>The allotment as a draft.</summary>
     public Draft ToDraft(Bench bench)
     {
@@ -107,18 +116,11 @@ internal sealed class Allotments
         if (onOne.TryGetValue(stock.Index, out var known))
             return known;
         var ways = waysOf(stock);
-        var trim =
-            stock.Start == 0
-                ? default
-                : new Cost(
-                    (Int128)Score.CrosscutWeight * stock.Width * stock.Board.Thickness.Ticks,
-                    1
-                );
         var all = new Allotment?[lattice.Size];
         for (var code = 1; code < lattice.Size; code++)
         {
             if (ways(code) is { } way)
-                all[code] = new(way.Cost + trim, way.Length, stock, way, null);
+                all[code] = new(way.Cost + stock.TrimCost, way.Length, stock, way, null);
         }
 
         steps.Take(lattice.Size / 8);

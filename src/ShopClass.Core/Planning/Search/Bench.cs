@@ -45,6 +45,13 @@ internal sealed class Bench
         return kind.Suits[stock.Index] && (straight || turned);
     }
 
+    /// <summary>Whether what can be sawn from one of two boards can be sawn from the other, as far as its length goes.</summary>
+    public bool AreSawnAlike(Stock a, Stock b) =>
+        a.Width == b.Width
+        && a.Board.Thickness == b.Board.Thickness
+        && a.Board.HasStraightEdges == b.Board.HasStraightEdges
+        && Kinds.All(k => k.Suits[a.Index] == k.Suits[b.Index]);
+
     /// <summary>Edges to glue.</summary>
     public int Joints =>
         Request

@@ -80,7 +80,7 @@ internal sealed class BoardTable
             ? new(
                 way.Cost,
                 board.Start + way.Length,
-                () => ClearDraft.Of(board, way, leeway),
+                () => ClearDraft.Of(board, way.Sections(), leeway),
                 way.Sections
             )
             : null;

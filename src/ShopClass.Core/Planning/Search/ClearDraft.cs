@@ -7,11 +7,15 @@ internal static class ClearDraft
     /// Sections that are ripped alike lie beside each other, longer ones first; in a section the widest strip lies at the
     /// near edge and crosscut lines fall together where they can.
     /// </summary>
-    public static IReadOnlyList<DraftSection> Of(Stock stock, BoardTable.Way way, long leeway)
+    public static IReadOnlyList<DraftSection> Of(
+        Stock stock,
+        IReadOnlyList<SectionOption> options,
+        long leeway
+    )
     {
         var sections = new List<DraftSection>();
         var at = stock.Start;
-        foreach (var option in InOrder(way.Sections()))
+        foreach (var option in InOrder(options))
         {
             var section = Place(option, stock, at, leeway);
             sections.Add(section);

@@ -24,33 +24,14 @@ internal sealed class ExactSearch
     public static ExactSearch? Over(Bench bench, Steps steps) =>
         Lattice.Over(bench.Demand) is { } lattice ? new(bench, lattice, steps) : null;
 
-    /// <summary>Whether every answer so far is complete.</summary>
-    public bool IsWhole => !steps.AreUp;
+    /// <summary>How many choices of blanks there are.</summary>
+    public int Choices => lattice.Size;
 
     /// <summary>The best allotment if none of these boards had a bad place: nothing on the boards as they are beats it.</summary>
     public Allotment? OnClearWood(IReadOnlyList<Stock> chosen) => clear.Best(chosen, lattice.All);
 
     /// <summary>The best allotment found on the boards as they are.</summary>
     public Allotment? AsTheyAre(IReadOnlyList<Stock> chosen) => real.Best(chosen, lattice.All);
-
-    /// <summary>The clear wood's allotment moved round the bad places, or null when that does not go.</summary>
-    public Draft? Shuffled(Allotment allotment)
-    {
-        int[] left = [.. bench.Demand];
-        var boards = new List<DraftBoard>();
-        for (var part = allotment; part is not null; part = part.Before)
-        {
-            var stock = part.Stock;
-            var sections = stock.IsClear ? part.Way.Sections() : Shuffle(stock, part.Way);
-            if (sections is null)
-                return null;
-            boards.Add(new(stock, sections));
-            foreach (var blank in sections.SelectMany(s => s.Blanks))
-                left[blank.Kind]--;
-        }
-
-        return new(boards, left);
-    }
 
     /// <summary>The most blanks these boards yield, then the most area.</summary>
     public Allotment? Most(IReadOnlyList<Stock> chosen)
@@ -84,9 +65,6 @@ internal sealed class ExactSearch
         return (count, area);
     }
 
-    private IReadOnlyList<DraftSection>? Shuffle(Stock stock, BoardWay way) =>
-        SectionShuffle.Place(stock, way.Options!(), new(bench, stock, steps), steps);
-
     private Func<int, BoardWay?> ClearWays(Stock stock)
     {
         var table = TableFor(stock);
@@ -104,19 +82,13 @@ internal sealed class ExactSearch
     {
         foreach (var (other, table) in clearTables)
         {
-            if (IsSawnLike(stock, other))
+            if (bench.AreSawnAlike(stock, other))
                 return table;
         }
 
-        var longest = bench.Stocks.Where(s => IsSawnLike(s, stock)).Max(s => s.Usable);
+        var longest = bench.Stocks.Where(s => bench.AreSawnAlike(s, stock)).Max(s => s.Usable);
         var made = BoardTable.For(bench, lattice, stock, longest, steps);
         clearTables.Add((stock, made));
         return made;
     }
-
-    private bool IsSawnLike(Stock a, Stock b) =>
-        a.Width == b.Width
-        && a.Board.Thickness == b.Board.Thickness
-        && a.Board.HasStraightEdges == b.Board.HasStraightEdges
-        && bench.Kinds.All(k => k.Suits[a.Index] == k.Suits[b.Index]);
 }

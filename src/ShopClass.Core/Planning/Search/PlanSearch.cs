@@ -11,6 +11,7 @@ internal sealed class PlanSearch(
 )
 {
     private const int LongList = 1_500;
+    private const int MostBoards = 10;
     private readonly Steps steps = new(request.StepLimit, cancel);
     private readonly IReadOnlyList<PlanGoal> order = GoalOrder.Of(request);
     private Candidate? best;
@@ -43,12 +44,13 @@ internal sealed class PlanSearch(
                 return true;
         }
 
-        if (ExactSearch.Over(bench, steps) is not { } exact || bench.Stocks.Count > 10)
+        if (bench.Stocks.Count > MostBoards)
             return false;
+        var search = new ClearSearch(bench, steps);
         foreach (var chosen in BoardChoices.Different(bench.Stocks).Reverse())
         {
             if (!SimpleBounds.AreTooSmall(bench, chosen))
-                TryAsTheyAre(bench, exact, chosen, null);
+                TryAsTheyAre(bench, search, chosen, search.On(chosen, null).Plan);
             if (best!.IsComplete || steps.AreUp)
                 break;
         }
@@ -112,56 +114,81 @@ internal sealed class PlanSearch(
     {
         if (bench.Kinds.Count == 0 || bench.Stocks.Count == 0)
             return;
-        if (ExactSearch.Over(bench, steps) is not { } exact || bench.Stocks.Count > 10)
+        if (bench.Stocks.Count > MostBoards)
         {
             isProven = false;
             return;
         }
 
+        var search = new ClearSearch(bench, steps);
         foreach (var chosen in BoardChoices.Different(bench.Stocks))
         {
-            var cost = BoardCost.Of(chosen.Select(s => s.Board));
             if (SimpleBounds.AreTooSmall(bench, chosen))
                 continue;
-            if (ideal is null || MayBeat(cost, bench.Joints, ideal.Value))
-                TryBoards(bench, exact, chosen, cost);
-            else if (best is { IsComplete: true } b && !MayBeat(cost, bench.Joints, b.Score))
+            var cost = BoardCost.Of(chosen.Select(s => s.Board));
+            var mayBeIdeal = ideal is null || MayBeat(cost, bench.Joints, ideal.Value);
+            if (
+                !mayBeIdeal
+                && best is { IsComplete: true } b
+                && !MayBeat(cost, bench.Joints, b.Score)
+            )
                 continue;
-            else
-                TryAsTheyAre(bench, exact, chosen, null);
+            TryBoards(bench, search, chosen, mayBeIdeal ? cost : null);
             if (steps.AreUp)
                 break;
         }
 
-        isProven &= exact.IsWhole;
-        if (!best!.IsComplete && exact.Most(bench.Stocks) is { } most)
-            Offer(Candidate.Of(bench, most.ToDraft(bench)));
+        if (!best!.IsComplete && search.Most(bench.Stocks) is { } most)
+            Offer(Candidate.Of(bench, most));
     }
 
-    private void TryBoards(Bench bench, ExactSearch exact, IReadOnlyList<Stock> chosen, Int128 cost)
+    private void TryBoards(
+        Bench bench,
+        ClearSearch search,
+        IReadOnlyList<Stock> chosen,
+        Int128? idealCost
+    )
     {
-        if (exact.OnClearWood(chosen) is not { } clear)
-            return;
-        var score = new Score(
-            cost,
-            bench.Joints,
-            clear.Cost.Effort,
-            clear.Cost.Lines,
-            clear.Length
-        );
-        if (ideal is null || score.CompareTo(ideal.Value, order) < 0)
-            ideal = score;
-        TryAsTheyAre(bench, exact, chosen, clear);
+        var have = HadOn(bench, chosen);
+        var answer = search.On(chosen, have is { } h ? (h.Cost, h.LengthUsed) : null);
+        isProven &= answer.IsSettled;
+        var (cost, length) = answer.Plan is { } plan
+            ? (plan.Cost, plan.LengthUsed)
+            : (have?.Cost, have?.LengthUsed);
+        if (idealCost is { } boards && cost is { } c)
+        {
+            var score = new Score(boards, bench.Joints, c.Effort, c.Lines, length!.Value);
+            if (ideal is null || score.CompareTo(ideal.Value, order) < 0)
+                ideal = score;
+        }
+
+        TryAsTheyAre(bench, search, chosen, answer.Plan);
+    }
+
+    /// <summary>What the best plan so far costs, if it is on just these boards.</summary>
+    private (Cost Cost, long LengthUsed)? HadOn(Bench bench, IReadOnlyList<Stock> chosen)
+    {
+        if (
+            best is not { IsComplete: true } b
+            || b.Bench != bench
+            || b.Boards.Count != chosen.Count
+        )
+            return null;
+        var score = b.Score;
+        return chosen.All(s =>
+            b.Boards.Any(l => string.Equals(l.BoardId, s.Board.Id, StringComparison.Ordinal))
+        )
+            ? (new(score.Effort, (long)score.Lines), (long)score.LengthUsed)
+            : null;
     }
 
     private void TryAsTheyAre(
         Bench bench,
-        ExactSearch exact,
+        ClearSearch search,
         IReadOnlyList<Stock> chosen,
-        Allotment? clear
+        ClearPlan? clear
     )
     {
-        clear ??= exact.OnClearWood(chosen);
         if (clear is null)
             return;
         if (chosen.All(s => s.IsClear))
@@ -170,12 +197,12 @@ internal sealed class PlanSearch(
             return;
         }
 
-        if (exact.Shuffled(clear) is { } shuffled)
+        if (clear.Shuffled(bench, steps) is { } shuffled)
             Offer(Candidate.Of(bench, shuffled));
         if (best!.IsComplete && ideal is { } i && best.Score.CompareTo(i, order) == 0)
             return;
-        if (exact.AsTheyAre(chosen) is { } real)
-            Offer(Candidate.Of(bench, real.ToDraft(bench)));
+        if (search.AsTheyAre(chosen) is { } real)
+            Offer(Candidate.Of(bench, real));
     }
 
     /// <summary>Whether a plan with these outer values could be better, as far as the goals before the first other one tell.</summary>

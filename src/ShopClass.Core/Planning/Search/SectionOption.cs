@@ -20,12 +20,13 @@ internal sealed record StripOption(
 )
 {
     /// <summary>Every place where one of its blanks may end, whatever their order, sorted.</summary>
-    public long[] Ends { get; } = EndsOf(Kerf, Blanks);
+    public long[] Ends => endsOnce ??= EndsOf(Kerf, Blanks);
 
     /// <summary>Its blanks in every order worth trying, with the place where each ends.</summary>
     public IReadOnlyList<StripOrder> Orders =>
         orders ??= [.. SectionPlacer.Orders(Blanks).Select(Order)];
 
+    private long[]? endsOnce;
     private IReadOnlyList<StripOrder>? orders;
 
     private StripOrder Order(IReadOnlyList<Lie> blanks)
@@ -78,30 +79,37 @@ internal readonly record struct Cost(Int128 Effort, long Lines)
 internal sealed class Taste
 {
     private readonly PlanGoal[] inner;
-    private readonly bool linesFirst;
-    private readonly bool costMatters;
 
     public Taste(Bench bench)
     {
-        costMatters = bench.CostMatters;
+        CostMatters = bench.CostMatters;
         inner =
         [
             .. GoalOrder
                 .Of(bench.Request)
                 .Where(g => g is not (PlanGoal.Boards or PlanGoal.GlueUps)),
         ];
-        linesFirst =
+        LinesFirst =
             Array.IndexOf(inner, PlanGoal.Lines) < Array.IndexOf(inner, PlanGoal.SawingEffort);
     }
+
+    /// <summary>The goals after boards and glue-ups.</summary>
+    public IReadOnlyList<PlanGoal> Inner => inner;
+
+    /// <summary>Whether lines come before sawing.</summary>
+    public bool LinesFirst { get; }
+
+    /// <summary>Whether a better cost is looked for at all.</summary>
+    public bool CostMatters { get; }
 
     /// <summary>Compares costs apart from length.</summary>
     public int Compare(Cost a, Cost b)
     {
-        if (!costMatters)
+        if (!CostMatters)
             return 0;
         var byEffort = a.Effort.CompareTo(b.Effort);
         var byLines = a.Lines.CompareTo(b.Lines);
-        return linesFirst
+        return LinesFirst
             ? byLines != 0
                 ? byLines
                 : byEffort

@@ -42,6 +42,10 @@ internal sealed class Stock
     public long Usable => End - Start;
     public bool IsClear => Bad.Count == 0;
 
+    /// <summary>What trimming its start costs.</summary>
+    public Cost TrimCost =>
+        Start == 0 ? default : new((Int128)Score.CrosscutWeight * Width * Board.Thickness.Ticks, 1);
+
     /// <summary>Two boards for which every layout of one is a layout of the other, at the same cost.</summary>
     public bool IsLike(Stock other) =>
         IsClear

@@ -1,0 +1,35 @@
+using ShopClass.Core.Planning.Search.Pricing;
+
+namespace ShopClass.Core.Planning.Search;
+
+/// <summary>
+/// Looks for the best plan on boards as if they were clear: by prices and sections, or where that does not settle it, by
+/// going through all choices of blanks.
+/// </summary>
+internal sealed class ClearSearch(Bench bench, Steps steps)
+{
+    /// <summary>Few enough choices to go through them for the most that boards yield.</summary>
+    private const int FewChoices = 512;
+    private readonly SectionSearch? bySections = SectionSearch.Over(bench, steps);
+    private readonly Lazy<ExactSearch?> byChoices = new(() => ExactSearch.Over(bench, steps));
+
+    /// <summary>
+    /// The best plan with each of these boards cut, given what is known to be had; any plan where costs do not matter.
+    /// </summary>
+    public ClearAnswer On(IReadOnlyList<Stock> chosen, (Cost Cost, long LengthUsed)? have)
+    {
+        var answer = bySections?.Solve(chosen, have);
+        if (answer is { IsSettled: true } || steps.AreUp || byChoices.Value is null)
+            return answer ?? new(false, null);
+        var plan = byChoices.Value.OnClearWood(chosen)?.ToClearPlan();
+        return new(!steps.AreUp, plan ?? answer?.Plan);
+    }
+
+    /// <summary>The best plan found on the boards as they are.</summary>
+    public Draft? AsTheyAre(IReadOnlyList<Stock> chosen) =>
+        byChoices.Value?.AsTheyAre(chosen)?.ToDraft(bench);
+
+    /// <summary>The most these boards yield, as long as there are few choices.</summary>
+    public Draft? Most(IReadOnlyList<Stock> chosen) =>
+        byChoices.Value is { Choices: <= FewChoices } few ? few.Most(chosen)?.ToDraft(bench) : null;
+}

@@ -1,0 +1,166 @@
+namespace ShopClass.Core.Planning.Search.Pricing;
+
+/// <summary>A strip that could be ripped: one blank more than an earlier strip.</summary>
+/// <param name="Before">Index of the strip without its last blank, or -1.</param>
+/// <param name="Lie">Its last blank.</param>
+/// <param name="Packed">Its blanks.</param>
+/// <param name="Length">Length with a kerf between each two blanks.</param>
+/// <param name="Breadth">Index of its breadth.</param>
+/// <param name="Count">How many blanks.</param>
+internal readonly record struct PoolStrip(
+    int Before,
+    Lie Lie,
+    ulong Packed,
+    long Length,
+    int Breadth,
+    int Count
+);
+
+/// <summary>What a strip takes from a section's width, and what its blanks need; less only where it is a whole board's width.</summary>
+internal readonly record struct Breadth(long Width, long Needed);
+
+/// <summary>Every strip that could be ripped from boards sawn alike.</summary>
+internal sealed class StripPool
+{
+    private readonly Bench bench;
+    private readonly Packing packing;
+    private readonly long longest;
+    private readonly int most;
+    private readonly Steps steps;
+    private readonly List<PoolStrip> strips = [];
+    private readonly List<Breadth> breadths = [];
+    private readonly Lie[] lies;
+
+    private StripPool(
+        Bench bench,
+        Packing packing,
+        Stock stock,
+        long longest,
+        int most,
+        Steps steps
+    )
+    {
+        (this.bench, this.packing, Stock) = (bench, packing, stock);
+        (this.longest, this.most, this.steps) = (longest, most, steps);
+        lies = [.. bench.Kinds.Where(k => k.Suits[stock.Index]).SelectMany(Lies)];
+        Leeway = bench.Request.Rules.LengthAllowance.Ticks;
+        Keepable = Math.Max(1, stock.RipKerf + bench.Request.Rules.NarrowestOffcut.Ticks);
+    }
+
+    /// <summary>A board like those it is for.</summary>
+    public Stock Stock { get; }
+
+    public IReadOnlyList<PoolStrip> Strips => strips;
+    public IReadOnlyList<Breadth> Breadths => breadths;
+
+    /// <summary>What a strip may be shorter than its section without another crosscut.</summary>
+    public long Leeway { get; }
+
+    /// <summary>Width beside the last strip from which it is ripped off to keep.</summary>
+    public long Keepable { get; }
+
+    /// <summary>The strips, or null where there are too many.</summary>
+    public static StripPool? Of(
+        Bench bench,
+        Packing packing,
+        Stock stock,
+        long longest,
+        int most,
+        Steps steps
+    )
+    {
+        var pool = new StripPool(bench, packing, stock, longest, most, steps);
+        pool.Grow(-1, 0, 0, -stock.CrosscutKerf, new(0, 0));
+        return steps.AreUp || pool.strips.Count > most ? null : pool;
+    }
+
+    /// <summary>The strip as the layout needs it.</summary>
+    public StripOption Option(int index)
+    {
+        var strip = strips[index];
+        var breadth = breadths[strip.Breadth];
+        var blanks = new List<Lie>(strip.Count);
+        for (var at = index; at >= 0; at = strips[at].Before)
+            blanks.Add(strips[at].Lie);
+        return new(
+            index,
+            breadth.Width,
+            breadth.Needed,
+            strip.Length,
+            Stock.CrosscutKerf,
+            [.. blanks.OrderByDescending(l => l.Along).ThenBy(l => l.Kind)]
+        );
+    }
+
+    private static IEnumerable<Lie> Lies(Kind kind) =>
+        kind.MayTurn
+            ? [new(kind.Index, false, kind.Length), new(kind.Index, true, kind.Width)]
+            : [new(kind.Index, false, kind.Length)];
+
+    private void Grow(int before, int from, ulong packed, long length, Breadth breadth)
+    {
+        for (var i = from; i < lies.Length && strips.Count <= most; i++)
+        {
+            var lie = lies[i];
+            var grown = length + Stock.CrosscutKerf + lie.Along;
+            var one = packing.One(lie.Kind);
+            if (grown > longest || !packing.Holds(packing.All - packed, one))
+                continue;
+            if (Broader(breadth, bench.Kinds[lie.Kind], lie.Turned) is not { } broader)
+                continue;
+            if (!steps.Take())
+                return;
+            var count = before < 0 ? 1 : strips[before].Count + 1;
+            strips.Add(new(before, lie, packed + one, grown, IndexOf(broader), count));
+            Grow(strips.Count - 1, i, packed + one, grown, broader);
+        }
+    }
+
+    /// <summary>The breadth with one blank more, or null where the board is too narrow.</summary>
+    private Breadth? Broader(Breadth breadth, Kind kind, bool turned)
+    {
+        var across = kind.Across(turned);
+        if (across <= Stock.Width)
+            return new(Math.Max(breadth.Width, across), Math.Max(breadth.Needed, across));
+        var edges = kind.WidthBetweenStraightEdges;
+        return !turned && Stock.Board.HasStraightEdges && edges <= Stock.Width
+            ? new(Stock.Width, Math.Max(breadth.Needed, edges))
+            : null;
+    }
+
+    private int IndexOf(Breadth breadth)
+    {
+        var index = breadths.IndexOf(breadth);
+        if (index >= 0)
+            return index;
+        breadths.Add(breadth);
+        return breadths.Count - 1;
+    }
+}
+
+/// <summary>Boards among those chosen that are alike: what goes on one goes on each.</summary>
+/// <param name="Index">Its number.</param>
+/// <param name="Stocks">The boards.</param>
+/// <param name="Pool">Strips for boards sawn like these.</param>
+internal sealed record BoardGroup(int Index, IReadOnlyList<Stock> Stocks, StripPool Pool)
+{
+    public Stock First => Stocks[0];
+
+    /// <summary>Usable length with a kerf for the last section.</summary>
+    public long Room => First.Usable + First.CrosscutKerf;
+
+    /// <summary>Its first strip of just one blank of a kind, or -1.</summary>
+    public int Single(Kind kind)
+    {
+        for (var i = 0; i < Pool.Strips.Count; i++)
+        {
+            var strip = Pool.Strips[i];
+            if (strip.Count == 1 && strip.Lie.Kind == kind.Index && strip.Length <= First.Usable)
+                return i;
+        }
+
+        return -1;
+    }
+
+    public bool Holds(Kind kind) => Single(kind) >= 0;
+}
