@@ -12,6 +12,7 @@ return args.FirstOrDefault() switch
         arguments
     ),
     "class" => ClassBench.Run(arguments),
+    "work" => WorkBench.Run(arguments),
     "ratio" => RatioBench.Run(arguments),
     "demo" => await DemoBench.Run(arguments),
     "start" => await StartBench.Run(
@@ -36,6 +37,8 @@ static int Usage()
             solves published instances from a file or a folder; every solution is checked; one CSV line each, then totals
         class [--students N] [--seed X] [--count N] [--way pooled|boards] [--unit inch|metric] [--steps N] [--verbose 1]
             orders wood for random classes; every board is rehearsed
+        work [--count N] [--seed X]
+            writes and rehearses the whole work of random students, with a joint and an open dimension each
         ratio [--rounds N]
             plans the demo projects and states each time as a ratio to sorting a fixed list in the same run
         demo [--rounds N]

@@ -45,6 +45,12 @@ public sealed record Species
     /// <summary>Shrinkage green to oven-dry, tangential, per cent.</summary>
     public SourcedFigure? ShrinkageTangential { get; init; }
 
+    /// <summary>Change of a quartersawn width for each per cent of moisture content from 6 to 14 %, as a share of it.</summary>
+    public SourcedFigure? MovementRadial { get; init; }
+
+    /// <summary>The same for a flatsawn width, which moves more.</summary>
+    public SourcedFigure? MovementTangential { get; init; }
+
     /// <summary>
     /// Whether its dust is known to sensitise (common practice; from memory). False says only that it is not among the
     /// woods commonly named; any dust can irritate.
@@ -112,6 +118,8 @@ public static class SpeciesTable
                 "shrink_basis",
                 "shrink_source"
             ),
+            MovementRadial = row.Figure("cr_per_pct_mc", "coeff_basis", "coeff_source"),
+            MovementTangential = row.Figure("ct_per_pct_mc", "coeff_basis", "coeff_source"),
             IsSensitiser = Sensitisers.Contains(row["id"]),
         };
 }

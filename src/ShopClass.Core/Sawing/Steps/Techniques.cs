@@ -40,6 +40,8 @@ public static class Techniques
                 "Set the pin from a rule, strike a short line on waste, measure it and tap the stem until it is right. Leave it set until every line it has to strike is struck.",
             ["BringToWidth"] =
                 "Gauge from the reference edge on both faces. Plane down to the line with the piece upright in the vise, and look at both faces before the last shavings.",
+            ["RipAndPlaneToWidth"] =
+                "Gauge from the reference edge on both faces and saw a shaving's width clear of the line, looking at both sides of the piece. Then plane down to the line, and look at both faces before the last shavings.",
             ["RipToWidth"] =
                 "Gauge from the reference edge on both faces and saw just clear of the line, looking at both sides of the piece. Leave the line standing.",
             ["SquareEnd"] =
@@ -80,6 +82,12 @@ public static class Techniques
                 "Push by hand, never hammer. Where it binds there is a shiny place: pare that, a shaving at a time, and try again.",
             ["TakeLength"] =
                 "Hold the piece in its own place with its squared end home, and knife its length from the parts it must meet. No rule is needed.",
+            ["DryFit"] =
+                "Put every joint home by hand, clamp lightly and look: shoulders closed, corners square, both diagonals equal. Mark what meets what, and take it apart again.",
+            ["Flush"] =
+                "Plane from the outside in, a shaving at a time, and stop as soon as the plane touches the neighbour. End grain is planed from both corners towards the middle.",
+            ["LevelPanel"] =
+                "Scrape the dried glue off first. Plane at a slant across the joint with the iron set fine, and stop when the step is gone; there is little thickness to spare.",
             ["Assemble"] =
                 "Put it together dry once more and lay out everything you need. Work from the inside out, test the corners with the square or by measuring both diagonals, and wipe glue off at once.",
             ["Finish"] =

@@ -51,6 +51,19 @@ public static class WorkRules
         CourseRules rules
     ) => planedFaces ? thickness - wanted > rules.ThicknessLeeway : thickness > wanted;
 
+    /// <summary>
+    /// Parts of one strip stay joined until it is at width when one of them would be too short for the bench hook: a strip
+    /// can be held and planed, and a short piece can not. They are crosscut apart last.
+    /// </summary>
+    public static bool StayJoinedUntilTheirStripIsAtWidth(
+        IReadOnlyList<Part> parts,
+        CourseRules rules
+    ) =>
+        parts.Count > 1
+        && parts.Any(p => p.Finished.Length < rules.BenchHookLimit)
+        && parts.All(p => !p.Open.Any(o => o.Dimension is not PartDimension.Length))
+        && parts.Select(p => (p.Finished.Thickness, p.Finished.Width)).Distinct().Count() == 1;
+
     /// <summary>What a dimension is brought to before its event: finished size and what stays on it.</summary>
     public static Length BeforeItsEvent(Part part, PartDimension dimension) =>
         part.ExtraFor(dimension)

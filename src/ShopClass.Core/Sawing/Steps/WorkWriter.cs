@@ -19,6 +19,7 @@ public static class WorkWriter
         new BoardSteps(job).Write();
         new TruingSteps(job).Write();
         new WidthSteps(job).Write();
+        new StripSteps(job).Write();
         new LengthSteps(job).Write();
         new JointSteps(job).Write();
         new AssemblySteps(job).Write();

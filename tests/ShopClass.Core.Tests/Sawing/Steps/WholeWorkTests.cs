@@ -63,6 +63,23 @@ public class WholeWorkTests
         Assert.Equal(work.Steps.Count + 1, report.States.Count);
     }
 
+    [Fact]
+    public void The_pegs_are_crosscut_from_their_strip_when_it_is_at_width()
+    {
+        var steps = Work("peg rail", UnitSystem.Inch).Steps;
+        var width = Assert.Single(
+            steps,
+            s => s.Kind is StepKind.BringToWidth && s.Pieces.Contains("B1")
+        );
+        Assert.Equal(["B1", "B2", "B3", "B4"], width.Pieces);
+        var apart = steps.Where(s => s.Cut is not null && s.Number > width.Number).ToList();
+        Assert.Equal(3, apart.Count);
+        Assert.All(
+            apart,
+            s => Assert.Contains(s.Leaves, l => l.Width == Length.FromInches(0, 3, 4))
+        );
+    }
+
     private static WorkSequence Work(string name, UnitSystem unit) =>
         WorkWriter.Write(
             CheckedPlan.Make(

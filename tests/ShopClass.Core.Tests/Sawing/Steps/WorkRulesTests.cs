@@ -84,4 +84,21 @@ public class WorkRulesTests
         Assert.Equal(WorkCases.In(20.25), WorkRules.BeforeItsEvent(rail, PartDimension.Length));
         Assert.Equal(WorkCases.In(2.5), WorkRules.BeforeItsEvent(rail, PartDimension.Width));
     }
+
+    [Fact]
+    public void Parts_too_short_to_hold_stay_joined_until_their_strip_is_at_width()
+    {
+        var rail = WorkCases.Shelf.Parts[2] with { Open = [] };
+        var enough = Sized(rail, Rules.BenchHookLimit);
+        var short_ = Sized(rail, Rules.BenchHookLimit - Tick);
+        Assert.True(WorkRules.StayJoinedUntilTheirStripIsAtWidth([enough, short_], Rules));
+        Assert.False(WorkRules.StayJoinedUntilTheirStripIsAtWidth([enough, enough], Rules));
+        Assert.False(WorkRules.StayJoinedUntilTheirStripIsAtWidth([short_], Rules));
+    }
+
+    private static Part Sized(Part part, Length length) =>
+        part with
+        {
+            Finished = part.Finished with { Length = length },
+        };
 }

@@ -1,70 +1,100 @@
 using System.Text;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Sawing;
 using ShopClass.Core.Sawing.Steps;
 
 namespace ShopClass.Core.Tests.Sawing.Steps;
 
-/// <summary>A work sequence written out, to be read by people.</summary>
-internal static class WorkText
+/// <summary>A work sequence written out, to be read by people. How a thing is done is told at its first time.</summary>
+internal sealed class WorkText(Precision precision)
 {
-    public static string Of(WorkSequence work, Precision precision)
+    private readonly Dictionary<string, int> told = new(StringComparer.Ordinal);
+    private readonly StringBuilder text = new();
+
+    public string Of(WorkSequence work)
     {
-        var text = new StringBuilder();
         foreach (var step in work.Steps)
-            text.Append(Of(step, precision)).Append('\n');
+            Write(step);
+        var busy = work.Steps.Sum(s => s.Time.Busy);
+        text.Append($"About {(busy + 1800) / 3600} hours of work in all, waiting left out.\n");
         return text.ToString();
     }
 
-    private static string Of(Step step, Precision precision)
+    private void Write(Step step)
     {
-        var lines = new List<string> { $"{step.Number}. {step.Title}" };
-        Add("   ", string.Join(", ", Where(step)));
-        Add("   From: ", step.MarkedFrom);
+        text.Append($"{step.Number}. {step.Title}\n");
+        Line("", Where(step));
+        Line("From: ", step.MarkedFrom);
         foreach (var mark in step.Marks)
-            Add("   - ", mark);
-        Add("   Hold: ", step.Hold);
-        Add("   How: ", step.Technique);
-        Add("   Why: ", step.Reason);
-        Add("   First: ", string.Join(" ", step.Needs));
-        Add("   After: ", string.Join(", ", step.After));
+            Line("- ", mark);
+        Line("Hold: ", step.Hold);
+        Line("How: ", How(step));
+        Line("Why: ", step.Reason);
+        Line("First: ", string.Join(" ", step.Needs));
+        Line("After: ", step.After.Count == 0 ? "" : $"step {string.Join(", ", step.After)}");
         foreach (var open in step.Open)
-            Add(
-                "   Open: ",
-                $"{open.Piece} {open.Dimension} {open.State}, {LengthWriter.WriteExactWithUnit(open.Extra, precision.Unit())} until {open.Until}"
+            Line(
+                "Open: ",
+                $"{open.Piece}, {open.Dimension.ToString().ToLowerInvariant()} {Say(open.State)}: {LengthWriter.WriteExactWithUnit(open.Extra, precision.Unit())} over until {open.Until}"
             );
-        Add("   Leaves: ", string.Join("; ", step.Leaves.Select(p => Of(p, precision))));
-        Add("   Tools: ", string.Join(", ", step.Tools));
-        Add("   Caution: ", step.Caution);
-        lines.Add(
-            $"   Time: {step.Time.SetUp / 60} + {(step.Time.Work + 59) / 60} min{(step.Time.Waiting > 0 ? $", then {step.Time.Waiting / 3600} h alone" : "")} ({step.Time.Basis})"
-        );
-        return string.Concat(lines.Select(l => l + "\n"));
-
-        void Add(string head, string words)
-        {
-            if (words.Length > 0)
-                lines.Add(head + words);
-        }
+        Line("Leaves: ", string.Join("; ", step.Leaves.Select(Say)));
+        Line("Tools: ", string.Join(", ", step.Tools));
+        Line("Mind: ", step.Caution);
+        Line("", Time(step.Time));
+        text.Append('\n');
     }
 
-    private static IEnumerable<string> Where(Step step)
+    private string How(Step step)
     {
-        yield return step.Station.ToString();
-        if (step.Class is { } @class)
-            yield return $"{@class} class";
-        if (step.Saw is { } saw)
-            yield return $"{saw.Kind} ({saw.Points} points)";
-        if (step.Support is { } support)
-            yield return $"held: {support}";
-        if (step.Line is { } line)
-            yield return $"{line} line";
-        if (step.WasteSide is { } side)
-            yield return $"waste {side}";
-        if (step.IsPrepared)
-            yield return "prepared";
+        if (step.Technique.Length == 0)
+            return "";
+        if (told.TryGetValue(step.Technique, out var number))
+            return $"as in step {number}.";
+        told[step.Technique] = step.Number;
+        return step.Technique;
     }
 
-    private static string Of(PieceLeft piece, Precision precision) =>
-        $"{piece.Name} {LengthWriter.WriteSize(piece.Thickness, piece.Width, piece.Length, precision)}"
-        + (piece.Use is PieceUse.Work ? "" : $" ({piece.Use})");
+    private static string Where(Step step)
+    {
+        List<string> words = [Words(step.Station.ToString())];
+        if (step.IsPrepared)
+            words.Add("prepared by the instructor");
+        if (step.Class is { } @class)
+            words.Add($"{@class.ToString().ToLowerInvariant()}-class cut");
+        if (step.Saw is { } saw)
+            words.Add($"{Words(saw.Kind.ToString())}, {saw.Points} points");
+        if (step.Line is { } line)
+            words.Add($"{line.ToString().ToLowerInvariant()} line");
+        if (step.WasteSide is { } side)
+            words.Add($"waste on the {side.ToString().ToLowerInvariant()}");
+        return char.ToUpperInvariant(words[0][0]) + string.Join("; ", words)[1..];
+    }
+
+    private static string Time(StepTime time)
+    {
+        var alone = time.Waiting > 0 ? $", then {time.Waiting / 3600} h left alone" : "";
+        return $"About {(time.Busy + 59) / 60} min{alone} ({time.Basis}).";
+    }
+
+    private static string Words(string name) =>
+        string.Concat(name.Select(c => char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{c}"))
+            .Trim();
+
+    private static string Say(OpenState state) =>
+        state switch
+        {
+            OpenState.Open => "still open",
+            OpenState.TakenFromMate => "taken from its mate",
+            OpenState.Cut => "cut",
+            _ => "fitted",
+        };
+
+    private string Say(PieceLeft piece) =>
+        $"{piece.Name} {LengthWriter.WriteSize(piece.Thickness, piece.Width, piece.Length, precision)}";
+
+    private void Line(string head, string words)
+    {
+        if (words.Length > 0)
+            text.Append("   ").Append(head).Append(words).Append('\n');
+    }
 }

@@ -28,6 +28,7 @@ internal sealed class Doing(StepRun run)
     // A board is called by its own name until it is sawn, even where it is a blank as it comes.
     private static bool Bears(Wood piece, string name) =>
         piece.Name == name
+        || piece.Name.Split('+').Contains(name)
         || (
             piece.Board?.Name == name
             && piece.Rect is { } rect
@@ -41,7 +42,7 @@ internal sealed class Doing(StepRun run)
         if (piece is null || Sides(cut) is not { Count: > 0 } sides)
             return (new(step, piece is null ? [] : [piece], [], [], false), pieces);
         var halves = sides.ConvertAll(s =>
-            Named(run, piece.Board!, s) with
+            Half(Named(run, piece.Board!, s), piece, cut) with
             {
                 Touched = step.Number,
                 At = step.Station,
@@ -52,6 +53,19 @@ internal sealed class Doing(StepRun run)
             [.. pieces.SelectMany(p => ReferenceEquals(p, piece) ? halves : [p])]
         );
     }
+
+    /// <summary>A crosscut leaves what was done to faces and edges; a rip makes a new edge.</summary>
+    private static Wood Half(Wood half, Wood piece, Cut cut) =>
+        cut.Kind is CutKind.Rip || half.Length != half.Rect!.Value.Along
+            ? half
+            : half with
+            {
+                Thickness = piece.Thickness,
+                Width = piece.Width,
+                HasTrueFace = half.HasTrueFace || piece.HasTrueFace,
+                HasStraightEdge = half.HasStraightEdge || piece.HasStraightEdge,
+                IsReferenced = piece.IsReferenced,
+            };
 
     private static List<BoardRect> Sides(Cut cut)
     {

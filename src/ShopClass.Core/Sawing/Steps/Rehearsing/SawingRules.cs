@@ -43,8 +43,14 @@ internal static class SawingRules
     public static IEnumerable<Finding> AreasMustBalanceToTheTick(StepRun run) =>
         from done in run.Done
         where done.IsSawn
+        let cut = done.Step.Cut!
+        let piece = done.Before[0]
+        // A strip that was planed meanwhile is narrower than it was on its board, and so is what the saw takes of it.
+        let isPlaned = piece.Width < cut.Piece.Across && piece.Length == cut.Piece.Along
+        let kerf = isPlaned ? cut.Kerf.Along * piece.Width : cut.Kerf.Area
+        let whole = isPlaned ? piece.Length * piece.Width : cut.Piece.Area
         let said = done.Step.Leaves.Aggregate(Area.Zero, (sum, l) => sum + l.Width * l.Length)
-        where said + done.Step.Cut!.Kerf.Area != done.Step.Cut.Piece.Area
+        where said + kerf != whole
         select Noticed.Must(
             done.Step,
             "what it leaves and its kerf do not add up to the piece it is made in."

@@ -92,10 +92,16 @@ internal static class SizeRules
     private static bool SaysTheHalves(Done done)
     {
         var said = done.Step.Leaves.Select(l => (l.Width, l.Length)).Order();
-        var left = done.After.Select(p => (p.Rect!.Value.Across, p.Rect!.Value.Along)).Order();
+        var left = done.After.Select(Across).Order();
         return said.SequenceEqual(left)
             && done.Step.Leaves.All(l => l.Thickness == done.Before[0].Thickness);
     }
+
+    /// <summary>Width and length as the board lies; a turned blank is named the other way round.</summary>
+    private static (Length, Length) Across(Wood piece) =>
+        piece.Length == piece.Rect!.Value.Along
+            ? (piece.Width, piece.Length)
+            : (piece.Rect.Value.Across, piece.Rect.Value.Along);
 
     private static bool TakesWoodOff(StepKind kind) =>
         kind

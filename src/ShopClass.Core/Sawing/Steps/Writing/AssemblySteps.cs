@@ -49,7 +49,7 @@ internal sealed class AssemblySteps(Job job)
             return null;
         return job.Steps.Add(
             "dryfit",
-            Plain(StepKind.Fit, "Fit") with
+            Plain(StepKind.Fit, "DryFit") with
             {
                 Title =
                     there.Count == pieces.Count

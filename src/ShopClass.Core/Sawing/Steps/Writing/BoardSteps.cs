@@ -27,6 +27,8 @@ internal sealed class BoardSteps(Job job)
         var blanks = layout.Sections.SelectMany(BoardLengths.Blanks).ToList();
         var cuts = job.Plan.Sequence.Cuts.Where(c => c.BoardId == board.Id).ToList();
         var breakdown = new BreakdownSteps(job, board, number, blanks);
+        var strips = new JoinedStrips(job, layout, breakdown).In(cuts);
+        var later = strips.SelectMany(s => s.Cuts).ToHashSet();
         var last = job.Steps.Add($"check:{number}", Check(board), []);
         var isTrimmed = cuts.Count > 0 && IsStartTrim(cuts[0], blanks);
         if (isTrimmed)
@@ -34,12 +36,12 @@ internal sealed class BoardSteps(Job job)
         if (cuts.Count > (isTrimmed ? 1 : 0))
             last = job.Steps.Add(
                 $"markout:{number}",
-                MarkOut(board, cuts, isTrimmed ? cuts[0] : null),
+                MarkOut(board, cuts.FindAll(c => !later.Contains(c)), isTrimmed ? cuts[0] : null),
                 [last]
             );
-        foreach (var cut in cuts.Skip(isTrimmed ? 1 : 0))
+        foreach (var cut in cuts.Skip(isTrimmed ? 1 : 0).Where(c => !later.Contains(c)))
             breakdown.Cut(cut, last);
-        job.Pieces.AddRange(breakdown.Blanks(layout, last));
+        job.Pieces.AddRange(breakdown.Blanks(layout, last, strips));
     }
 
     private static bool IsStartTrim(Cut cut, List<LaidBlank> blanks) =>
@@ -106,7 +108,7 @@ internal sealed class BoardSteps(Job job)
             );
         if (board.WidthAtStart != board.WidthAtEnd || board.WidthAtStart != board.WidthAtMiddle)
             marks.Add(
-                $"The board tapers: count on {job.AtTape(board.SmallestWidth)}, its smallest width, and measure every width from the near edge"
+                $"The board tapers: count on {job.AtTape(board.SmallestWidth)}, its smallest width, and measure every width from the near edge; the wedge beyond it is waste"
             );
         marks.AddRange(
             cuts.Where(c => c != trim && c.Kind is not CutKind.Rip)

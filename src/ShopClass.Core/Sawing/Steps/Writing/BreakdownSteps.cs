@@ -1,6 +1,7 @@
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Projects;
 using ShopClass.Core.Sawing.Ordering;
 
 namespace ShopClass.Core.Sawing.Steps.Writing;
@@ -17,12 +18,16 @@ internal sealed class BreakdownSteps(
     private readonly SideNames names = new(board, job.Rules, blanks);
 
     /// <summary>The step of this cut; <paramref name="last"/> is what comes before the first.</summary>
-    public string Cut(Cut cut, string last)
+    /// <param name="cut">The cut.</param>
+    /// <param name="last">The step it waits for.</param>
+    /// <param name="strip">The strip it takes apart, where that was worked on meanwhile.</param>
+    public string Cut(Cut cut, string? last, Workpiece? strip = null)
     {
         var sides = Sides(cut).ToList();
+        var step = Write(cut, sides);
         var id = job.Steps.Add(
             $"{Verb(cut)}:{number}:{Freed(sides)}",
-            Write(cut, sides),
+            strip is null ? step : Apart(step, cut, strip),
             [last, LastOn(cut.Piece)]
         );
         made.Add((cut, id));
@@ -31,28 +36,114 @@ internal sealed class BreakdownSteps(
         return id;
     }
 
-    /// <summary>The blanks as they are when the last cut is made.</summary>
-    public IEnumerable<Workpiece> Blanks(BoardLayout layout, string last)
+    /// <summary>A cut that takes a trued strip apart is measured along the strip, whose lines the plane may have taken.</summary>
+    private Step Apart(Step step, Cut cut, Workpiece strip) =>
+        step with
+        {
+            Title = $"Crosscut {strip.Called} apart: {cut.Leaves}",
+            MarkedFrom =
+                "the end of the strip nearer the start of the board; the square on the reference edge",
+            Marks =
+            [
+                $"{job.AtTape(cut.Position - WoodAround(cut.Piece).From)} along the piece, in pencil",
+            ],
+            Reason =
+                "Kept joined until the strip was at width: a strip can be held and planed, short pieces can not. Crosscut last.",
+            Needs = ["The strip is at width."],
+            Leaves =
+            [
+                .. step.Leaves.Select(l =>
+                    l with
+                    {
+                        Thickness = strip.Thickness,
+                        Width = strip.Width,
+                    }
+                ),
+            ],
+            Time = job.Pace.Worked(
+                Pace.RoughSetUp,
+                strip.Width * strip.Thickness,
+                Pace.Crosscut,
+                "crosscut",
+                board
+            ),
+        };
+
+    /// <summary>The blanks as they are when the last cut is made; those of a strip that stays joined are one piece.</summary>
+    public IEnumerable<Workpiece> Blanks(
+        BoardLayout layout,
+        string last,
+        IReadOnlyList<JoinedStrip> strips
+    )
     {
+        foreach (var strip in strips)
+        {
+            var piece = new Workpiece(strip.Blanks[0].Key, PartOf(strip.Blanks[0].Key)!, board)
+            {
+                Joined = [.. strip.Blanks.Select(b => b.Key).Order()],
+                Thickness = board.Thickness,
+                Width = strip.Rect.Across,
+                Length = strip.Rect.Along,
+                IsRough = !board.HasPlanedFaces,
+                HasStraightEdge = KeepsMillEdge(strip.Rect),
+                Last = LastOn(strip.Rect) ?? last,
+            };
+            job.Strips.Add((this, piece, strip));
+            yield return piece;
+        }
+
         var placed = layout
             .Sections.SelectMany(s => s.Strips)
-            .SelectMany(s => s.Blanks.Select(b => (Blank: b, Rect: b.In(s))));
+            .SelectMany(s => s.Blanks.Select(b => (Blank: b, Rect: b.In(s))))
+            .Where(x => !strips.Any(s => s.Blanks.Any(b => b.Key == x.Blank.Key)));
         foreach (var (blank, rect) in placed)
         {
-            if (job.Project.Parts.FirstOrDefault(p => p.Letter == blank.Key.Part) is not { } part)
-                continue;
-            var wood = WoodAround(rect);
-            yield return new(blank.Key, part, board)
-            {
-                Thickness = board.Thickness,
-                Width = blank.Turned ? wood.Along : wood.Across,
-                Length = blank.Turned ? wood.Across : wood.Along,
-                IsRough = !board.HasPlanedFaces,
-                HasStraightEdge = !blank.Turned && KeepsMillEdge(wood),
-                Last = LastOn(rect) ?? last,
-            };
+            if (PartOf(blank.Key) is { } part)
+                yield return Blank(
+                    blank.Key,
+                    part,
+                    WoodAround(rect),
+                    blank.Turned,
+                    LastOn(rect) ?? last
+                );
         }
     }
+
+    /// <summary>The blanks of a strip, now that it is taken apart.</summary>
+    public IEnumerable<Workpiece> Blanks(JoinedStrip strip, Workpiece worked) =>
+        strip.Blanks.Select(b =>
+        {
+            var piece = Blank(b.Key, PartOf(b.Key)!, WoodAround(b.Rect), false, LastOn(b.Rect));
+            piece.Thickness = worked.Thickness;
+            piece.Width = worked.Width;
+            piece.IsRough = worked.IsRough;
+            piece.HasStraightEdge = true;
+            return piece;
+        });
+
+    /// <summary>The blanks that lie in a piece.</summary>
+    public IReadOnlyList<LaidBlank> In(BoardRect piece) => [.. Inside(piece)];
+
+    /// <summary>Whether a cut sets free something that holds no blank and is worth keeping.</summary>
+    public bool FreesAnOffcut(Cut cut) =>
+        Sides(cut).Any(s => !Inside(s).Any() && names.Of(s, cut.Kind) is not "waste");
+
+    /// <summary>Whether blanks lie on both sides of a cut.</summary>
+    public bool PartsBlanks(Cut cut) => Sides(cut).Count(s => Inside(s).Any()) == 2;
+
+    private Part? PartOf(BlankKey key) =>
+        job.Project.Parts.FirstOrDefault(p => p.Letter == key.Part);
+
+    private Workpiece Blank(BlankKey key, Part part, BoardRect wood, bool isTurned, string? last) =>
+        new(key, part, board)
+        {
+            Thickness = board.Thickness,
+            Width = isTurned ? wood.Along : wood.Across,
+            Length = isTurned ? wood.Across : wood.Along,
+            IsRough = !board.HasPlanedFaces,
+            HasStraightEdge = !isTurned && KeepsMillEdge(wood),
+            Last = last,
+        };
 
     private bool KeepsMillEdge(BoardRect wood) =>
         board.Surfacing switch

@@ -174,11 +174,9 @@ internal sealed class ClosingSteps(Job job)
                 Hold = isPrepared
                     ? ""
                     : "Clamp the whole thing to the bench with the surface that stands proud up or outwards; the left hand leads the front of the plane.",
-                Technique = job.Technique(
-                    open.Dimension is PartDimension.Length ? "PlaneEnd" : "BringToWidth"
-                ),
+                Technique = job.Technique("Flush"),
                 Reason =
-                    $"It stood {job.Say(open.Extra)} proud so that it could be brought level with its neighbours in place; it had to wait until {open.Until}.",
+                    $"It stood {job.Say(open.Extra)} proud so that it could be brought level with its neighbours in place.",
                 Needs = ["Everything is together, and any glue is dry."],
                 Leaves = [piece.AsItIs],
                 Tools = isSawn

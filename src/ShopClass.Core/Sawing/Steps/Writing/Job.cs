@@ -23,6 +23,10 @@ internal sealed class Job(CheckedPlan plan, WorkSettings settings)
     /// <summary>The pieces that are whole parts: in one piece, or glued up.</summary>
     public IEnumerable<Workpiece> Parts => Pieces.Where(p => p.Key.Strip == 0);
 
+    /// <summary>Strips that stay joined until they are at width, with what takes them apart.</summary>
+    public List<(BreakdownSteps Breakdown, Workpiece Piece, JoinedStrip Strip)> Strips { get; } =
+    [];
+
     public Pace Pace { get; } = new(settings.StudentPercent);
 
     /// <summary>The step whose waste can be practised on; null where sawing leaves none.</summary>
@@ -30,6 +34,37 @@ internal sealed class Job(CheckedPlan plan, WorkSettings settings)
 
     /// <summary>The steps after which everything that has joints is fitted; what closes open dimensions waits for them.</summary>
     public List<string> Fits { get; } = [];
+
+    /// <summary>
+    /// How much the widest of these pieces will move from the shop to the room, where that is 1/64 in (0.4 mm) or more:
+    /// what is fitted tight now is tight or loose by so much later.
+    /// </summary>
+    public string? MovementOf(IEnumerable<Workpiece> pieces)
+    {
+        if (
+            settings.Climate is not { } air
+            || pieces.MaxBy(p => p.Width) is not { } piece
+            || SpeciesTable.Find(piece.Board.SpeciesId) is not { } species
+        )
+            return null;
+        var shop = Movement.MoistureContent(air.Celsius, air.ShopHumidity);
+        var room = Movement.MoistureContent(air.Celsius, air.RoomHumidity);
+        if (Movement.OfFlatsawnWidth(species, piece.Width, shop, room) is not { } change)
+            return null;
+        var step =
+            Rules.Unit is UnitSystem.Inch
+                ? Length.FromInches(0, 1, 64)
+                : Length.FromHundredthsOfMillimetre(10);
+        var size = (change < Length.Zero ? -change : change).RoundTo(step);
+        return size < Length.FromInches(0, 1, 64)
+            ? null
+            : $"A flatsawn width of {Say(piece.Width)} {(change < Length.Zero ? "shrinks" : "swells")} by about {Say(size)} from the shop ({air.ShopHumidity} % humidity) to the room ({air.RoomHumidity} %), in {species.CommonName}, by the Wood Handbook: "
+                + (
+                    change < Length.Zero
+                        ? "what is fitted tight here will be looser there."
+                        : "leave it that much room."
+                );
+    }
 
     public string Technique(string key) =>
         settings.Techniques.GetValueOrDefault(key) ?? Techniques.Usual[key];

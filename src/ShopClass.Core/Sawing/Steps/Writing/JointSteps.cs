@@ -141,7 +141,8 @@ internal sealed class JointSteps(Job job)
             {
                 Title = $"Practise the {cut.Stage.Word} on your own waste",
                 Class = CutClass.First,
-                Technique = job.Technique("Practise"),
+                Hold = HoldFor("the waste"),
+                Technique = $"{job.Technique("Practise")} {job.Technique(cut.Stage.Technique)}",
                 Reason = "The first of its kind should not be one that counts.",
                 Needs = ["There is waste of about the same thickness."],
                 Time = job.Pace.Flat(20, "to practise a joint and look at it"),
@@ -204,6 +205,7 @@ internal sealed class JointSteps(Job job)
                 [
                     .. mates.Select(m => m.Part.JointNotes).Distinct().Where(n => n.Length > 0),
                 ],
+                Caution = job.MovementOf(parts.Concat(mates)) ?? "",
                 Needs = ["Both sides of the joint are cut."],
                 Leaves = [.. parts.Concat(mates).Select(p => p.AsItIs)],
                 Time = job.Pace.Flat(5 * parts.Count * Count(joint), "to fit, five for each joint"),

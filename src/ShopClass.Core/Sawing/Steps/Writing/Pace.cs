@@ -42,7 +42,7 @@ internal sealed class Pace(int studentPercent)
             Scaled(setUp * 60),
             Scaled(seconds),
             waiting,
-            $"our proposal: {setUp} {Minutes(setUp)} to set up, then {rate} square inches {verb} a minute in white pine"
+            $"our proposal: {setUp} {Minutes(setUp)} to set up, then {rate} {(rate == 1 ? "square inch" : "square inches")} {verb} a minute in white pine"
                 + (factor == 100 ? "" : $", {factor} % of that in {wood}")
                 + Student
         );

@@ -27,10 +27,10 @@ internal sealed class TruingSteps(Job job)
     {
         piece.Last = job.Steps.Add(
             $"flatten:{piece.Name}",
-            Plane(StepKind.FlattenFace, piece, $"Plane one face of {piece.Name} flat") with
+            Plane(StepKind.FlattenFace, piece, $"Plane one face of {piece.Called} flat") with
             {
                 Technique = job.Technique("FlattenFace"),
-                Hold = Planing ? Holds.Face(piece.Name) : "",
+                Hold = Planing ? Holds.Face(piece.Called) : "",
                 Support = Planing ? Support.Bench : null,
                 Reason =
                     "Nothing can be squared or gauged from a face that is not true. Short pieces lose less to it than the whole board would.",
@@ -116,10 +116,36 @@ internal sealed class TruingSteps(Job job)
             },
             [jointed]
         );
+        if (!whole.IsRough)
+            Level(whole);
         job.Pieces.RemoveAll(strips.Contains);
         job.Pieces.Add(whole);
         job.Pieces.Sort((a, b) => a.Key.CompareTo(b.Key));
     }
+
+    private void Level(Workpiece panel) =>
+        panel.Last = job.Steps.Add(
+            $"level:{panel.Name}",
+            Plane(StepKind.FlattenFace, panel, $"Plane the joint of {panel.Name} level") with
+            {
+                Technique = job.Technique("LevelPanel"),
+                Hold = Planing ? Holds.Face(panel.Name) : "",
+                Support = Planing ? Support.Bench : null,
+                Reason =
+                    "Two strips never come out of the clamps quite level, and the face has to be true before anything is marked from it.",
+                Needs = ["The glue is dry."],
+                Leaves = [panel.AsItIs],
+                Tools = ["scraper", "bench plane", "straightedge"],
+                Time = Taking(
+                    5,
+                    panel.Length * Length.FromInches(2),
+                    Pace.PlaneFace,
+                    "planed level",
+                    panel
+                ),
+            },
+            [panel.Last]
+        );
 
     // Sixteen hours: glued in the evening, worked the next day.
     private const int Overnight = 16 * 60 * 60;
@@ -147,7 +173,7 @@ internal sealed class TruingSteps(Job job)
             Plane(
                 StepKind.PlaneToThickness,
                 piece,
-                $"Plane {piece.Name} to {job.Say(target)} thick"
+                $"Plane {piece.Called} to {job.Say(target)} thick"
             ) with
             {
                 Line = LineKind.Gauge,
@@ -158,7 +184,7 @@ internal sealed class TruingSteps(Job job)
                     $"{job.Say(target)} all round, from the true face; {job.Say(off)} comes off",
                 ],
                 Technique = job.Technique("PlaneToThickness"),
-                Hold = Planing ? Holds.Face(piece.Name) : "",
+                Hold = Planing ? Holds.Face(piece.Called) : "",
                 Support = Planing ? Support.Bench : null,
                 Reason =
                     "The gauge runs on the true face, so the second face comes out parallel to it.",
@@ -187,12 +213,12 @@ internal sealed class TruingSteps(Job job)
             Plane(
                 StepKind.StraightenEdge,
                 piece,
-                $"Plane one edge of {piece.Name} straight and square"
+                $"Plane one edge of {piece.Called} straight and square"
             ) with
             {
                 MarkedFrom = "the true face",
                 Technique = job.Technique("StraightenEdge"),
-                Hold = Planing ? Holds.Edge(piece.Name) : "",
+                Hold = Planing ? Holds.Edge(piece.Called) : "",
                 Support = Planing ? Support.Vise : null,
                 Reason =
                     "Every knife line and gauge line is taken from this edge, so it comes before any of them. Take only what makes it straight: the width is gauged from it later.",
@@ -224,7 +250,7 @@ internal sealed class TruingSteps(Job job)
             Skill = Skill.Planing,
             Station = Station.Vise,
             Title = Planing ? title : $"{title}: prepared by the instructor",
-            Pieces = [piece.Name],
+            Pieces = piece.Names,
             Reason = "",
             Time = Pace.Prepared,
             IsPrepared = !Planing,

@@ -21,10 +21,11 @@ internal sealed class WidthSteps(Job job)
     private static string? Chosen(Part part) =>
         part.ReferenceFace switch
         {
-            ReferenceFace.Inside => "the face that will look inward, where the joints meet",
-            ReferenceFace.Outside => "the face that will show",
+            ReferenceFace.Inside =>
+                "reference face: the face that will look inward, where the joints meet",
+            ReferenceFace.Outside => "reference face: the face that will show",
             _ when part.ShowFace =>
-                "the face that will show is the reference face, unless it is the worse of the two",
+                "reference face: the face that will show, unless it is the worse of the two",
             _ => null,
         };
 
@@ -32,7 +33,7 @@ internal sealed class WidthSteps(Job job)
     {
         if (pieces.Count == 0)
             return;
-        var names = pieces.Select(p => p.Name).ToList();
+        var names = pieces.SelectMany(p => p.Names).ToList();
         var part = pieces[0].Part;
         var id = job.Steps.Add(
             $"reference:{part.Letter}",
@@ -100,16 +101,14 @@ internal sealed class WidthSteps(Job job)
         Bring(piece, over) with
         {
             Skill = Skill.Planing,
-            Title = $"Bring {piece.Name} to {job.Say(piece.Width)} wide",
+            Title = $"Bring {piece.Called} to {job.Say(piece.Width)} wide",
             Saw = sawn ? Saws.For(SawKind.HandRip, job.Rules) : null,
             Class = sawn ? CutClass.Third : null,
             WasteSide = sawn ? Side.Right : null,
             Hold = sawn
-                ? $"{Holds.RipToWidth(piece.Name)} Then turn it edge up and lower it in the jaws to plane."
-                : Holds.Edge(piece.Name),
-            Technique = sawn
-                ? $"{job.Technique("RipToWidth")} {job.Technique("BringToWidth")}"
-                : job.Technique("BringToWidth"),
+                ? $"{Holds.RipToWidth(piece.Called)} Then turn it edge up and lower it in the jaws to plane."
+                : Holds.Edge(piece.Called),
+            Technique = sawn ? job.Technique("RipAndPlaneToWidth") : job.Technique("BringToWidth"),
             Tools = sawn ? ["hand rip saw", "bench plane", "square"] : ["bench plane", "square"],
             Time = job.Pace.Worked(
                 sawn ? 5 : 3,
@@ -124,11 +123,11 @@ internal sealed class WidthSteps(Job job)
         Bring(piece, over) with
         {
             Skill = Skill.Ripping,
-            Title = $"Rip {piece.Name} to {job.Say(piece.Width)} wide",
+            Title = $"Rip {piece.Called} to {job.Say(piece.Width)} wide",
             Saw = Saws.For(SawKind.HandRip, job.Rules),
             Class = CutClass.Second,
             WasteSide = Side.Right,
-            Hold = Holds.RipToWidth(piece.Name),
+            Hold = Holds.RipToWidth(piece.Called),
             Technique = job.Technique("RipToWidth"),
             Tools = ["hand rip saw"],
             Time = job.Pace.Worked(
@@ -163,7 +162,7 @@ internal sealed class WidthSteps(Job job)
             Skill = Skill.Planing,
             Station = Station.Vise,
             Title = "",
-            Pieces = [piece.Name],
+            Pieces = piece.Names,
             Support = Support.Vise,
             Line = LineKind.Gauge,
             Gauge = piece.Width,

@@ -16,7 +16,18 @@ internal sealed class Workpiece(BlankKey key, Part part, Board board)
 
     public Board Board { get; } = board;
 
-    public string Name { get; } = key.ToString();
+    /// <summary>The blanks still joined in it, in order; none for a piece by itself.</summary>
+    public IReadOnlyList<BlankKey> Joined { get; init; } = [];
+
+    /// <summary>What is written on it.</summary>
+    public string Name => Joined.Count == 0 ? Key.ToString() : string.Join('+', Joined);
+
+    /// <summary>The same, one by one.</summary>
+    public IReadOnlyList<string> Names =>
+        Joined.Count == 0 ? [Name] : [.. Joined.Select(k => k.ToString())];
+
+    /// <summary>What it is called in a sentence.</summary>
+    public string Called => Joined.Count == 0 ? Name : $"the strip for {Words.Short(Names)}";
 
     public Length Thickness { get; set; }
 
