@@ -3,6 +3,7 @@ using ShopClass.Web.Features.Account;
 using ShopClass.Web.Features.CourseFiles;
 using ShopClass.Web.Features.Joining;
 using ShopClass.Web.Features.Lessons;
+using ShopClass.Web.Features.Orders;
 using ShopClass.Web.Features.Sheets;
 using ShopClass.Web.Features.Shell;
 
@@ -21,6 +22,7 @@ app.MapSignOut();
 app.MapDemoDoor();
 app.MapFileDownloads();
 app.MapSheets();
+app.MapOrders();
 app.SayWhereToOpen(
     folder,
     hasDemo: !app.Environment.IsProduction()
