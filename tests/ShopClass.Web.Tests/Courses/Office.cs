@@ -4,6 +4,7 @@ using Microsoft.Extensions.DependencyInjection;
 using ShopClass.Core.Measure;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
+using ShopClass.Data.Orders;
 using ShopClass.Data.Tests;
 
 namespace ShopClass.Web.Tests.Courses;
@@ -23,6 +24,8 @@ internal sealed class Office : IAsyncDisposable
         screen.Services.AddSingleton(store.Boards);
         screen.Services.AddSingleton(store.Plans);
         screen.Services.AddSingleton(store.Files);
+        screen.Services.AddSingleton(store.Services.GetRequiredService<SellerStore>());
+        screen.Services.AddSingleton(store.Services.GetRequiredService<RackStore>());
     }
 
     public ThrowAwayStore Store { get; }
