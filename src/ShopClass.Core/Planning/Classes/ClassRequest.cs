@@ -103,7 +103,7 @@ public sealed record ClassRequest
     public KitWay Way { get; init; } = KitWay.Pooled;
 
     /// <summary>Steps of search allowed: a count, not a clock. A step is a thousand looks at a place for a piece.</summary>
-    public int StepLimit { get; init; } = 4_000;
+    public int StepLimit { get; init; } = 8_000;
 
     /// <summary>Kits and spare kits together.</summary>
     public int AllKits => Kits + SpareKits;

@@ -77,6 +77,30 @@ public class StagedPackingTests
         Assert.Equal(7, result.Cost);
     }
 
+    /// <summary>
+    /// Published least costs with first cuts across the board's length: OR-Library instances cgcut1 (Christofides and
+    /// Whitlock 1977) and ngcutap-9 (Beasley 2004), three stages with trims, proven optimal.
+    /// </summary>
+    [Theory]
+    [InlineData("15 10", "8 4 2;3 7 1;8 2 3;3 4 5;3 3 2;3 2 2;2 1 1", 2)]
+    [InlineData("20 20", "14 2 1;1 5 1;20 4 2;12 3 3;11 8 2;11 6 2;7 9 1;17 5 1;7 14 2;1 7 3", 3)]
+    public void Published_optima_are_reached_and_proven(string board, string items, int boards)
+    {
+        var size = Numbers(board);
+        var result = Pack(
+            [new(size[0], size[1], 1)],
+            [.. items.Split(';').Select(Numbers).Select(i => new StagedItem(i[0], i[1], i[2]))]
+        );
+        Assert.Equal(boards, result.Cost);
+        Assert.True(result.IsProven);
+    }
+
+    private static int[] Numbers(string text) =>
+        [
+            .. text.Split(' ')
+                .Select(t => int.Parse(t, System.Globalization.CultureInfo.InvariantCulture)),
+        ];
+
     private static StagedResult Pack(
         IReadOnlyList<StagedStock> stock,
         IReadOnlyList<StagedItem> items,

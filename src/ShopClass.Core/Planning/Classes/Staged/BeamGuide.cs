@@ -3,7 +3,14 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 /// <summary>What makes a half-done packing promising: little waste, and big pieces gone first. Smaller is better.</summary>
 /// <param name="Start">Added to the waste, so that early packings without any are told apart by their pieces.</param>
 /// <param name="Power">Whether the mean size of the pieces packed counts: 0 not, 1 fully, else by its root.</param>
-internal readonly record struct BeamGuide(double Start, int Power)
+/// <param name="ByPrice">Whether a piece's worth is half its price in the linear programme, not only its area.</param>
+/// <param name="IsSquared">Whether the mean is weighted by size.</param>
+internal readonly record struct BeamGuide(
+    double Start,
+    int Power,
+    bool ByPrice = false,
+    bool IsSquared = false
+)
 {
     /// <summary>Those that do well on many kinds of cases, best first.</summary>
     public static IReadOnlyList<BeamGuide> Usual { get; } =

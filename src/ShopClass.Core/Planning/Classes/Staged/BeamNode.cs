@@ -12,6 +12,13 @@ internal struct BeamNode
     /// <summary>Area of the pieces packed.</summary>
     public long Packed;
 
+    /// <summary>Squares of the areas of the pieces packed.</summary>
+    public double Squared;
+
+    /// <summary>Prices of the pieces packed, and of those on the boards before the one at hand.</summary>
+    public double Price,
+        ClosedPrice;
+
     /// <summary>Worth of the boards before the one at hand.</summary>
     public double ClosedWorth;
 
@@ -44,12 +51,6 @@ internal struct BeamNode
 
     /// <summary>Its place in the record of what was laid.</summary>
     public int Log;
-
-    /// <summary>Area of the board at hand that later pieces cannot have.</summary>
-    public readonly long Used(int width) =>
-        (long)SectionFrom * width
-        + (long)(SectionTo - SectionFrom) * Near
-        + (long)(At - SectionFrom) * (Far - Near);
 
     /// <summary>Whether everything the other still can do, this one can do as well on the same board.</summary>
     public readonly bool LeavesAtLeast(in BeamNode other)

@@ -13,15 +13,26 @@ internal sealed class BeamSearch
     private readonly ulong[][] keys;
     private readonly BeamWorth worth;
     private readonly double total;
+    private readonly double[]? prices;
+    private readonly double allPrices;
+    private double[] values = [];
     private readonly int count;
     private readonly long[] areas;
     private readonly Beam beam;
     private readonly List<(int Before, Laid Laid)> log = [];
     private readonly int[] limits;
     private readonly int[] ranks;
+    private readonly (int Piece, int Rank, int Along, int Across)[][] sizes;
+    private readonly double[] costs;
+    private readonly double[] shares;
 
-    public BeamSearch(Cutting cutting, Effort effort)
+    /// <param name="cutting">What is to be cut from what.</param>
+    /// <param name="effort">Counts the looks.</param>
+    /// <param name="prices">Prices of the pieces at which no board yields more than it costs, where there are such.</param>
+    public BeamSearch(Cutting cutting, Effort effort, double[]? prices = null)
     {
+        this.prices = prices;
+        allPrices = prices is null ? 0 : cutting.Pieces.Select((p, k) => prices[k] * p.Count).Sum();
         this.cutting = cutting;
         this.effort = effort;
         keys = BeamKeys.For(cutting.Pieces);
@@ -31,6 +42,15 @@ internal sealed class BeamSearch
         areas = [.. cutting.Pieces.Select(p => p.Area)];
         limits = [.. cutting.Planks.Select(p => p.Copies)];
         ranks = Ranks(cutting.Pieces);
+        sizes =
+        [
+            .. cutting.Ways.Select(ways =>
+                ((int, int, int, int)[])
+                    [.. ways.Select(w => (w.Piece, ranks[w.Piece], w.Along, w.Across))]
+            ),
+        ];
+        costs = [.. cutting.Planks.Select(p => (double)p.Cost)];
+        shares = [.. cutting.Planks.Select(p => 1.0 / p.Area)];
         beam = new(cutting.Pieces.Count, cutting.Planks.Count);
     }
 
@@ -38,9 +58,16 @@ internal sealed class BeamSearch
     /// <param name="width">How many half-done packings are kept.</param>
     /// <param name="guide">What is called promising.</param>
     /// <param name="below">Only packings cheaper than this are looked for.</param>
-    public IReadOnlyList<CutBoard>? Run(int width, BeamGuide guide, long below)
+    /// <param name="factors">What was learned about the pieces' worth, where something was.</param>
+    public IReadOnlyList<CutBoard>? Run(
+        int width,
+        BeamGuide guide,
+        long below,
+        double[]? factors = null
+    )
     {
         log.Clear();
+        values = Values(guide, factors);
         beam.Begin(width, [.. cutting.Pieces.Select(p => p.Count)]);
         for (var level = 0; level < count; level++)
         {
@@ -107,38 +134,46 @@ internal sealed class BeamSearch
     private bool OnTheBoard(int n, in BeamNode node, BeamGuide guide, long below)
     {
         var plank = cutting.Planks[node.Plank];
-        var fits = cutting.Ways[node.Plank];
+        var list = sizes[node.Plank];
         var left = beam.Left(n);
         var found = false;
-        beam.Looks += fits.Count;
-        for (var f = 0; f < fits.Count; f++)
+        beam.Looks += list.Length;
+        for (var f = 0; f < list.Length; f++)
         {
-            var fit = fits[f];
-            if (left[fit.Piece] == 0)
+            var (piece, rank, along, across) = list[f];
+            if (left[piece] == 0)
                 continue;
-            if (
-                ranks[fit.Piece] >= node.Last
-                && node.At + fit.Along <= plank.Length
-                && node.Near + fit.Across <= plank.Width
-            )
+            var at = node.At + along;
+            var far = node.Near + across;
+            if (rank >= node.Last && at <= plank.Length && far <= plank.Width)
             {
                 found = true;
-                Weigh(node, new(n, f, 2, node.Plank), guide, below);
+                far = Math.Max(far, node.Far);
+                var to = Math.Max(node.SectionTo, at);
+                var used =
+                    (long)node.SectionFrom * plank.Width
+                    + (long)(to - node.SectionFrom) * node.Near
+                    + (long)(at - node.SectionFrom) * (far - node.Near);
+                Weigh(node, new(n, f, 2, node.Plank), piece, used, guide, below);
             }
 
-            if (
-                node.Far + fit.Across <= plank.Width
-                && node.SectionFrom + fit.Along <= plank.Length
-            )
+            at = node.SectionFrom + along;
+            if (node.Far + across <= plank.Width && at <= plank.Length)
             {
                 found = true;
-                Weigh(node, new(n, f, 1, node.Plank), guide, below);
+                var to = Math.Max(node.SectionTo, at);
+                var used =
+                    (long)node.SectionFrom * plank.Width
+                    + (long)(to - node.SectionFrom) * node.Far
+                    + (long)along * across;
+                Weigh(node, new(n, f, 1, node.Plank), piece, used, guide, below);
             }
 
-            if (node.SectionTo + fit.Along <= plank.Length)
+            if (node.SectionTo + along <= plank.Length)
             {
                 found = true;
-                Weigh(node, new(n, f, 0, node.Plank), guide, below);
+                var used = (long)node.SectionTo * plank.Width + (long)along * across;
+                Weigh(node, new(n, f, 0, node.Plank), piece, used, guide, below);
             }
         }
 
@@ -147,32 +182,68 @@ internal sealed class BeamSearch
 
     private void OnANewBoard(int n, in BeamNode node, int plank, BeamGuide guide, long below)
     {
-        var fits = cutting.Ways[plank];
+        var list = sizes[plank];
         var left = beam.Left(n);
-        beam.Looks += fits.Count;
-        for (var f = 0; f < fits.Count; f++)
+        beam.Looks += list.Length;
+        var next = node;
+        next.Closed = node.Plank < 0 ? 0 : node.Closed + cutting.Planks[node.Plank].Cost;
+        next.ClosedWorth = node.Plank < 0 ? 0 : node.ClosedWorth + worth.Plank[node.Plank];
+        next.ClosedPrice = node.Price;
+        for (var f = 0; f < list.Length; f++)
         {
-            if (left[fits[f].Piece] > 0)
-                Weigh(node, new(n, f, -1, plank), guide, below);
+            var (piece, _, along, across) = list[f];
+            if (left[piece] > 0)
+                Weigh(next, new(n, f, -1, plank), piece, (long)along * across, guide, below);
         }
     }
 
-    private void Weigh(in BeamNode node, BeamMove move, BeamGuide guide, long below)
+    /// <summary>Keeps a move, unless what it leads to must cost too much.</summary>
+    /// <param name="node">Where it starts, with the costs of the boards before the one it lies on.</param>
+    /// <param name="move">The move.</param>
+    /// <param name="piece">What is laid.</param>
+    /// <param name="area">What is used of the board afterwards.</param>
+    /// <param name="guide">What is promising.</param>
+    /// <param name="below">What it must cost less than.</param>
+    private void Weigh(
+        in BeamNode node,
+        BeamMove move,
+        int piece,
+        long area,
+        BeamGuide guide,
+        long below
+    )
     {
-        var next = Made(node, move, 0);
-        var plank = cutting.Planks[move.Plank];
-        var share = (double)next.Used(plank.Width) / plank.Area;
-        var least = next.Closed + plank.Cost * share + total - next.Least;
-        if (next.Count == count)
-            least = next.Closed + plank.Cost;
+        var cost = costs[move.Plank];
+        var share = area * shares[move.Plank];
+        var paid = node.Closed + cost * share;
+        var least =
+            node.Count + 1 == count
+                ? node.Closed + cost
+                : Math.Max(
+                    paid + total - node.Least - worth.Least[piece],
+                    node.Closed + allPrices - node.ClosedPrice
+                );
         // A packing costs a whole number, so what must cost more than the last allowed is given up.
         if (least > below - 1 + 1e-6)
             return;
-        var used = next.ClosedWorth + worth.Plank[move.Plank] * share;
-        var paid = (next.Closed + plank.Cost * share) / used;
-        var score = guide.Of(1 - next.Worth / used, (double)next.Packed / next.Count / plank.Area);
-        beam.Add(move, score * (1 + paid));
+        var used = node.ClosedWorth + worth.Plank[move.Plank] * share;
+        var wasted = 1 - (node.Worth + values[piece]) / used;
+        double own = areas[piece];
+        var mean = guide.IsSquared
+            ? (node.Squared + own * own) / (node.Packed + own)
+            : (node.Packed + own) / (node.Count + 1);
+        beam.Add(move, guide.Of(wasted, mean * shares[move.Plank]) * (1 + paid / used));
     }
+
+    /// <summary>By area, or half by the pieces' prices; corrected by what was learned.</summary>
+    private double[] Values(BeamGuide guide, double[]? factors) =>
+        [
+            .. worth.PieceArea.Select(
+                (area, k) =>
+                    (prices is null || !guide.ByPrice ? area : (area + prices[k]) / 2)
+                    * (factors is null ? 1 : factors[k])
+            ),
+        ];
 
     private BeamNode Made(in BeamNode node, BeamMove move, int left)
     {
@@ -180,12 +251,16 @@ internal sealed class BeamSearch
         var next = node;
         next.Count++;
         next.Packed += areas[fit.Piece];
-        next.Worth += worth.PieceArea[fit.Piece];
+        next.Squared += (double)areas[fit.Piece] * areas[fit.Piece];
+        next.Worth += values[fit.Piece];
         next.Least += worth.Least[fit.Piece];
         next.Last = ranks[fit.Piece];
         next.Hash = unchecked(node.Hash + keys[fit.Piece][left]);
+        if (prices is not null)
+            next.Price += prices[fit.Piece];
         if (move.Level < 0)
         {
+            next.ClosedPrice = node.Price;
             next.Closed = node.Plank < 0 ? 0 : node.Closed + cutting.Planks[node.Plank].Cost;
             next.ClosedWorth = node.Plank < 0 ? 0 : node.ClosedWorth + worth.Plank[node.Plank];
             next.Plank = move.Plank;

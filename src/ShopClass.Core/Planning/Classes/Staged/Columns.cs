@@ -33,6 +33,12 @@ internal sealed class Columns
     /// <summary>The best bound proven so far.</summary>
     public long Bound { get; private set; }
 
+    /// <summary>
+    /// Prices of the pieces behind the bound, in units of cost, at which no board yields more than it costs; null where
+    /// finite boards do.
+    /// </summary>
+    public double[]? Prices { get; private set; }
+
     /// <summary>Adds what is worth adding until nothing is, or the bound reaches the cost of a packing at hand.</summary>
     public void Generate(IEnumerable<CutBoard> first, long enough)
     {
@@ -48,6 +54,21 @@ internal sealed class Columns
         }
     }
 
+    private void KeepPrices(long[] values, long unit, long[] most)
+    {
+        var over = 1.0;
+        for (var p = 0; p < most.Length; p++)
+        {
+            var cost = (double)limits.Planks[p].Cost * unit;
+            if (most[p] > cost && (cost == 0 || !limits.Planks[p].IsEndless))
+                return;
+            over = Math.Max(over, cost == 0 ? 1 : most[p] / cost);
+        }
+
+        // A hair lower, so that no rounding lifts a price above what is proven.
+        Prices = [.. values.Select(v => v / over / unit * (1 - 1e-9))];
+    }
+
     private bool Turn()
     {
         var (values, unit) = ProvenBound.Whole(cutting, Master.Duals);
@@ -55,7 +76,10 @@ internal sealed class Columns
         if (!ReferenceEquals(layouts, bounds))
             effort.Take(bounds.Run(values));
         long[] most = [.. Enumerable.Range(0, limits.Planks.Count).Select(bounds.ValueOf)];
-        Bound = Math.Max(Bound, ProvenBound.Of(limits, values, unit, most));
+        var bound = ProvenBound.Of(limits, values, unit, most);
+        if (bound >= Bound)
+            KeepPrices(values, unit, most);
+        Bound = Math.Max(Bound, bound);
         var added = false;
         for (var p = 0; p < cutting.Planks.Count; p++)
         {

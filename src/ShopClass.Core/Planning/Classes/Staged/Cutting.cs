@@ -40,7 +40,8 @@ internal readonly record struct Way(int Along, int Across, int Bare, bool Turned
 /// <param name="Suits">Which kinds of board are right for them; null for all.</param>
 internal sealed record Piece(IReadOnlyList<Way> Ways, int Count, IReadOnlyList<bool>? Suits)
 {
-    public long Area => (long)Ways[0].Along * Math.Min(Ways[0].Across, Ways[0].Bare);
+    /// <summary>The least area it takes, whichever way it lies.</summary>
+    public long Area { get; } = Ways.Min(w => (long)w.Along * Math.Min(w.Across, w.Bare));
 
     public bool Suit(int plank) => Suits is null || Suits[plank];
 }

@@ -1,7 +1,7 @@
 namespace ShopClass.Core.Planning.Classes.Staged;
 
 /// <summary>Makes whole boards of a mixture: every way to cut is taken as often as its whole part, and the rest is packed by itself.</summary>
-internal sealed class Rounding(Cutting cutting, Effort effort)
+internal sealed class Rounding(Cutting cutting, Effort effort, double[]? prices)
 {
     /// <summary>The cheapest packing of those tried; null where none is cheaper than the limit.</summary>
     /// <param name="mixture">The columns and how often each is cut.</param>
@@ -55,7 +55,7 @@ internal sealed class Rounding(Cutting cutting, Effort effort)
         {
             for (var t = 0; t < times; t++)
             {
-                var board = Trimmed(column.Board, left);
+                var board = Trimming.Take(column.Board, left);
                 if (board.Sections.Count == 0)
                     break;
                 boards.Add(board);
@@ -69,7 +69,7 @@ internal sealed class Rounding(Cutting cutting, Effort effort)
             return cost < below ? boards : null;
         if (cost >= below)
             return null;
-        var beam = new BeamSearch(cutting.With(left, copies), effort);
+        var beam = new BeamSearch(cutting.With(left, copies), effort, prices);
         foreach (var guide in BeamGuide.Usual)
         {
             if (beam.Run(width, guide, below - cost) is { } rest)
@@ -77,32 +77,5 @@ internal sealed class Rounding(Cutting cutting, Effort effort)
         }
 
         return null;
-    }
-
-    /// <summary>The board without what is no longer asked for.</summary>
-    private static CutBoard Trimmed(CutBoard board, int[] left)
-    {
-        if (board.Pieces.GroupBy(k => k).All(g => left[g.Key] >= g.Count()))
-        {
-            foreach (var piece in board.Pieces)
-                left[piece]--;
-            return board;
-        }
-
-        CutStrip Strip(CutStrip strip) => new([.. strip.Pieces.Where(p => Takes(left, p.Piece))]);
-        CutSection Section(CutSection section) =>
-            new([.. section.Strips.Select(Strip).Where(s => s.Pieces.Count > 0)]);
-        return board with
-        {
-            Sections = [.. board.Sections.Select(Section).Where(s => s.Strips.Count > 0)],
-        };
-    }
-
-    private static bool Takes(int[] left, int piece)
-    {
-        if (left[piece] == 0)
-            return false;
-        left[piece]--;
-        return true;
     }
 }
