@@ -26,6 +26,7 @@ public static class DemoPages
             ("courses", "/courses"),
             ("course", course),
             ("settings", course + "/settings"),
+            ("techniques", course + "/techniques"),
             ("file", course + "/file"),
             ("project", project),
             ("guide", project + "/guide"),

@@ -4,12 +4,12 @@ using Microsoft.Playwright;
 
 namespace ShopClass.EndToEnd;
 
-/// <summary>A student with a phone in the shop: their own board, their own plan, one cut at a time.</summary>
+/// <summary>A student with a phone in the shop: their own board, their own plan, one step at a time.</summary>
 [Collection(OneApp.Name)]
 public sealed class StudentOnAPhoneTests(RunningApp app)
 {
     [Fact]
-    public async Task Sees_the_own_board_makes_the_plan_and_takes_the_first_cut()
+    public async Task Sees_the_own_board_makes_the_plan_and_takes_the_first_step()
     {
         await using var student = await Person.OnAPhone(app);
         var page = student.Page;
@@ -25,12 +25,12 @@ public sealed class StudentOnAPhoneTests(RunningApp app)
         );
         await next.ClickAsync();
         await Assertions
-            .Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Cut by cut" }))
+            .Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Step by step" }))
             .ToBeVisibleAsync();
-        var forward = page.GetByRole(AriaRole.Button, new() { Name = "Next cut" });
+        var forward = page.GetByRole(AriaRole.Button, new() { Name = "Next step" });
         Assert.True(
             (await forward.BoundingBoxAsync())!.Height >= 48,
-            "The next cut is a big enough target."
+            "The next step is a big enough target."
         );
         await forward.TapAsync();
         await Assertions

@@ -175,6 +175,7 @@ internal static class CourseFileReader
         {
             Materials = MaterialsFile.Read(node, rules, findings),
             Lessons = LessonReader.Read(node, students, findings),
+            TechniqueNotes = TechniqueReader.Read(node),
         };
     }
 

@@ -33,6 +33,11 @@ internal static class CourseFileWriter
             ["projects"] = new JArray(projects.Select(p => Project(p.ToProject(), unit))),
             ["students"] = new JArray(students.Select(s => s.Written)),
         };
+        Add(
+            all,
+            "techniques",
+            course.TechniqueNotes.Select(n => new JObject { ["about"] = n.Key, ["words"] = n.Text })
+        );
         MaterialsFile.Write(all, course);
         LessonWriter.Add(course, [.. students.Select(s => s.Row)], all);
         return TextOf(

@@ -2,6 +2,7 @@ using ShopClass.Core.Courses;
 using ShopClass.Core.Lessons;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Projects;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Projects;
@@ -21,6 +22,8 @@ internal sealed record CourseDraft(
     public MaterialsDraft Materials { get; init; } = MaterialsDraft.None;
 
     public LessonsDraft Lessons { get; init; } = LessonsDraft.None;
+
+    public IReadOnlyList<TechniqueNote> TechniqueNotes { get; init; } = [];
 }
 
 /// <summary>A student as a file tells them.</summary>
@@ -42,6 +45,7 @@ internal static class Drafts
             OwnerId = ownerId,
             Name = draft.Name,
             Rules = draft.Rules,
+            TechniqueNotes = draft.TechniqueNotes,
             MadeUtc = madeUtc,
             Version = Guid.NewGuid(),
         };

@@ -21,6 +21,7 @@ internal static class FileFields
         "unit",
         "precision",
         "rules",
+        "techniques",
         "projects",
         "students",
         "sellers",
@@ -58,6 +59,8 @@ internal static class FileFields
         RuleBook.MostGlueUpStripsKey,
         RuleBook.HardGoingKey,
     ];
+
+    public static readonly IReadOnlyList<string> Technique = ["about", "words"];
 
     public static readonly IReadOnlyList<string> Project =
     [

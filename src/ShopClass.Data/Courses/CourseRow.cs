@@ -1,4 +1,5 @@
 using ShopClass.Core.Courses;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Projects;
@@ -18,6 +19,9 @@ public sealed class CourseRow
     public bool IsArchived { get; set; }
 
     public required CourseRules Rules { get; set; }
+
+    /// <summary>Technique notes in the instructor's own words.</summary>
+    public IReadOnlyList<TechniqueNote> TechniqueNotes { get; set; } = [];
 
     public DateTime MadeUtc { get; set; }
 

@@ -25,7 +25,7 @@ public sealed record CourseView(
 );
 
 /// <summary>Courses: listing, creating, renaming, archiving, settings.</summary>
-public sealed class CourseStore(IDbContextFactory<ShopContext> factory, TimeProvider clock)
+public sealed partial class CourseStore(IDbContextFactory<ShopContext> factory, TimeProvider clock)
 {
     /// <summary>The viewer's courses, by name; for a student, their one course.</summary>
     public async Task<IReadOnlyList<CourseSummary>> ListAsync(

@@ -77,14 +77,14 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
         var row = RowFor(plan, asked.Hand, studentId, projectId, (newest?.Number ?? 0) + 1);
         if (
             newest?.PlanFingerprint == row.PlanFingerprint
-            && View(newest, asked.Hand, isOutOfDate: false) is var same
+            && View(newest, asked.Hand, asked.Notes, isOutOfDate: false) is var same
             && same.Work.Hand == asked.Hand
         )
             return Outcome<StoredPlan>.Saved(same);
         shop.Plans.Add(row);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
-        return Outcome<StoredPlan>.Saved(View(row, asked.Hand, isOutOfDate: false));
+        return Outcome<StoredPlan>.Saved(View(row, asked.Hand, asked.Notes, isOutOfDate: false));
     }
 
     /// <summary>The state of every student of a course on every project.</summary>
@@ -155,6 +155,7 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
         return new(
             RequestFor(course.Rules, project, boards),
             student.IsLeftHanded ? Hand.Left : Hand.Right,
+            course.TechniqueNotes,
             course.IsArchived
         );
     }
@@ -184,14 +185,26 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
         return View(
             row,
             now?.Hand ?? Hand.Right,
+            now?.Notes ?? [],
             now is null || PlanSnapshot.Fingerprint(now.Request) != row.RequestFingerprint
         );
     }
 
-    /// <summary>What is stored; a plan from before steps were stored gets them for the hand on the card now.</summary>
-    private static StoredPlan View(PlanRow row, Hand handNow, bool isOutOfDate)
+    /// <summary>
+    /// What is stored, in the instructor's own words for how things are done; a plan from before steps were stored gets them
+    /// for the hand on the card now.
+    /// </summary>
+    private static StoredPlan View(
+        PlanRow row,
+        Hand handNow,
+        IReadOnlyList<TechniqueNote> notes,
+        bool isOutOfDate
+    )
     {
         var plan = PlanSnapshot.Unpack(row.Snapshot);
+        var work = row.Work is { } stored
+            ? PlanSnapshot.UnpackWork(stored)
+            : WorkWriter.Write(plan, handNow);
         return new(
             row.Id,
             row.StudentId,
@@ -199,7 +212,7 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
             row.Number,
             row.MadeUtc,
             plan,
-            row.Work is { } work ? PlanSnapshot.UnpackWork(work) : WorkWriter.Write(plan, handNow),
+            TechniqueNotes.InOwnWords(work, notes),
             isOutOfDate
         );
     }
@@ -226,5 +239,10 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
             Work = PlanSnapshot.Pack(WorkWriter.Write(plan, hand)),
         };
 
-    private sealed record Asked(PlanningRequest Request, Hand Hand, bool IsArchived);
+    private sealed record Asked(
+        PlanningRequest Request,
+        Hand Hand,
+        IReadOnlyList<TechniqueNote> Notes,
+        bool IsArchived
+    );
 }

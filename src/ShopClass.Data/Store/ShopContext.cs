@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Projects;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
@@ -50,6 +51,9 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
             .HaveConversion<string>()
             .HaveMaxLength(20);
         ProjectLists.Configure(configurationBuilder);
+        configurationBuilder
+            .Properties<IReadOnlyList<TechniqueNote>>()
+            .HaveConversion<ListColumn<TechniqueNote>, ListComparer<TechniqueNote>>();
         configurationBuilder
             .Properties<IReadOnlyList<Defect>>()
             .HaveConversion<ListColumn<Defect>, ListComparer<Defect>>();

@@ -7,7 +7,14 @@ namespace ShopClass.Print.Pages;
 /// <param name="Title">The document's title.</param>
 /// <param name="RunningHead">Repeated at the top of every page after the first.</param>
 /// <param name="Foot">At the bottom of every page, before "Page x of y".</param>
-internal sealed record PageFrame(Paper Paper, string Title, string RunningHead, string Foot)
+/// <param name="TextSize">Size of ordinary text, points.</param>
+internal sealed record PageFrame(
+    Paper Paper,
+    string Title,
+    string RunningHead,
+    string Foot,
+    double TextSize = Sheet.TextSize
+)
 {
     /// <summary>Clear on all four sides: most printers cannot print nearer to the edge.</summary>
     public const double Margin = 40;

@@ -8,7 +8,9 @@ namespace ShopClass.Print.Pages;
 /// <summary>Words on a sheet: title, headings, paragraphs, warnings and lists.</summary>
 internal sealed partial class Sheet
 {
-    private const double Step = TextSize * 1.28;
+    private double Size => frame.TextSize;
+
+    private double Step => Size * 1.28;
 
     /// <summary>The sheet's title, with what it is for to its right; then what could not be printed.</summary>
     public void Title(string title, string whose)
@@ -51,7 +53,7 @@ internal sealed partial class Sheet
     /// <summary>A paragraph in a heavy frame.</summary>
     public void Warning(string text)
     {
-        var lines = Lines(text, Face.Strong, TextSize, Width - 16);
+        var lines = Lines(text, Face.Strong, Size, Width - 16);
         var height = lines.Count * Step + 9;
         Keep(height + 4);
         tags.AsArtifact(() =>
@@ -65,15 +67,7 @@ internal sealed partial class Sheet
         );
         tags.As(
             PdfBlockLevelElementTag.Paragraph,
-            () =>
-                DrawLines(
-                    lines,
-                    Face.Strong,
-                    TextSize,
-                    PageFrame.Margin + 8,
-                    Step,
-                    y + 4 + TextSize
-                )
+            () => DrawLines(lines, Face.Strong, Size, PageFrame.Margin + 8, Step, y + 4 + Size)
         );
         y += height + 6;
     }
@@ -94,7 +88,7 @@ internal sealed partial class Sheet
 
     private void Indented(string text, Face face, double indent, Action? mark)
     {
-        var lines = Lines(text, face, TextSize, Width - indent);
+        var lines = Lines(text, face, Size, Width - indent);
         Keep(Math.Min(3, lines.Count) * Step);
         if (mark is not null)
             tags.AsArtifact(mark);
@@ -105,7 +99,7 @@ internal sealed partial class Sheet
             var now = lines.GetRange(0, fit);
             tags.As(
                 PdfBlockLevelElementTag.Paragraph,
-                () => DrawLines(now, face, TextSize, PageFrame.Margin + indent, Step, y + TextSize)
+                () => DrawLines(now, face, Size, PageFrame.Margin + indent, Step, y + Size)
             );
             y += fit * Step;
             lines = lines.GetRange(fit, lines.Count - fit);
@@ -127,9 +121,9 @@ internal sealed partial class Sheet
         page.DrawLine(
             PdfInks.Stroke(PdfInks.Black, 0.8),
             PageFrame.Margin + 2,
-            y + 0.68 * TextSize,
+            y + 0.68 * Size,
             PageFrame.Margin + 7,
-            y + 0.68 * TextSize
+            y + 0.68 * Size
         );
 
     private void DrawTickBox(double x, double top) =>

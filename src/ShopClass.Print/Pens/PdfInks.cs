@@ -42,6 +42,7 @@ internal static class PdfInks
             Box { Ink: Ink.Blank } => new XSolidBrush(XColor.FromArgb(150, 255, 255, 255)),
             Oval { Ink: Ink.Defect } => new XSolidBrush(XColor.FromGrayScale(0.7)),
             Oval { Ink: Ink.Dimension } => new XSolidBrush(Soft),
+            Oval { Ink: Ink.Accent } => XBrushes.White,
             _ => null,
         };
 

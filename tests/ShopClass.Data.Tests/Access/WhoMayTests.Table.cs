@@ -140,6 +140,20 @@ public partial class WhoMayTests
                 )
         ),
         (
+            "write a technique note",
+            ["owner"],
+            async a =>
+                Done(
+                    await a.Store.Courses.SaveTechniqueAsync(
+                        a.By,
+                        a.Shop.Course.Id,
+                        "Rip",
+                        was: "",
+                        "Long strokes."
+                    )
+                )
+        ),
+        (
             "write a joint",
             ["owner"],
             async a =>

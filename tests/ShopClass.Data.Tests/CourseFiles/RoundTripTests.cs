@@ -53,12 +53,23 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
                 Cancel
             )
         );
+        Shop.Value(
+            await store.Courses.SaveTechniqueAsync(
+                shop.Owner,
+                shop.Course.Id,
+                "Rip",
+                was: "",
+                "Two lines:\nlong strokes.",
+                Cancel
+            )
+        );
         var first = await store.Files.ExportCourseAsync(shop.Owner, shop.Course.Id, Cancel);
 
         var second = await ThroughTheStoreAsync(store, first!);
 
         Assert.Equal(first, second);
         Assert.Contains("1/32 in", first);
+        Assert.Contains("long strokes.", first);
         // Two projects of one name: the boards tell them apart by number.
         Assert.Contains("\"project\": 2", first);
     }

@@ -1,6 +1,7 @@
 using NJsonSchema;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Lumber;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Access;
 using ShopClass.Data.Tests.Access;
 using Xunit;
@@ -89,6 +90,14 @@ public class SchemaTests(Shop shop) : IClassFixture<Shop>
                 RuleBook.HardGoingKey,
             ],
             course["rules"].ActualProperties.Keys.AsEnumerable()
+        );
+        Assert.Equal(
+            TechniqueNotes.Keys,
+            course["techniques"].Item!.ActualProperties["about"].Enumeration.Cast<string>()
+        );
+        Assert.Equal(
+            TechniqueNotes.LongestNote,
+            course["techniques"].Item!.ActualProperties["words"].MaxLength
         );
         Assert.Equal(StoreLimits.StudentsInACourse, course["students"].MaxItems);
         Assert.Equal(StoreLimits.ProjectsInACourse, course["projects"].MaxItems);

@@ -37,8 +37,9 @@ public sealed class PlanPageTests : IAsyncLifetime
         Assert.Contains("Rehearsed", page.Markup, StringComparison.Ordinal);
         Assert.Equal(
             [$"/sheets/kit/{stored.Id}?paper=a4", $"/sheets/kit/{stored.Id}?paper=letter"],
-            page.FindAll("a[href^='/sheets/']").Select(a => a.GetAttribute("href"))
+            page.FindAll("a[href^='/sheets/kit/']").Select(a => a.GetAttribute("href"))
         );
+        Assert.Equal(8, page.FindAll($"a[href^='/sheets/steps/{stored.Id}?layout=']").Count);
         var blanks = page.FindAll("th[scope=row]")
             .Select(th => th.TextContent)
             .Where(t => t.Length == 2);
@@ -55,7 +56,7 @@ public sealed class PlanPageTests : IAsyncLifetime
             board.Id,
             board.Board with
             {
-                Name = "The pine",
+                Length = board.Board.Length + Length.FromInches(1),
             },
             board.Version,
             Xunit.TestContext.Current.CancellationToken
@@ -169,39 +170,62 @@ public sealed class PlanPageTests : IAsyncLifetime
         Assert.Contains("There is no board yet.", Open().Markup, StringComparison.Ordinal);
 
     [Fact]
-    public async Task The_cuts_are_stepped_through_by_button_key_and_slider()
+    public async Task The_work_is_stepped_through_by_button_key_slider_and_list()
     {
         await _room.LogAsync(Classroom.Pine);
         var page = Open();
         page.WaitForElement(".stepper", Patience);
-        var cuts = (await NewestAsync())!.Checked.Sequence.Cuts.Count;
-        Assert.Equal($"Cut 1 of {cuts}", Where(page));
+        var steps = (await NewestAsync())!.Work.Steps;
+        Assert.Equal($"Step 1 of {steps.Count}", Where(page));
 
         await page.FindAll(".stepper-bar .button")[1].ClickAsync(new());
-        Assert.Equal($"Cut 2 of {cuts}", Where(page));
+        Assert.Equal($"Step 2 of {steps.Count}", Where(page));
+        Assert.Equal(steps[1].Title, page.Find(".step-title").TextContent);
 
         await page.Find(".stepper").KeyDownAsync(new KeyboardEventArgs { Key = "ArrowLeft" });
-        Assert.Equal($"Cut 1 of {cuts}", Where(page));
+        Assert.Equal($"Step 1 of {steps.Count}", Where(page));
 
-        await page.Find(".stepper input[type=range]").InputAsync($"{cuts + 1}");
-        Assert.Equal($"All {cuts} cuts made", Where(page));
-        Assert.Contains(
-            "All cuts made",
-            page.Find(".cut-card").TextContent,
-            StringComparison.Ordinal
-        );
+        await page.Find(".stepper input[type=range]").InputAsync($"{steps.Count}");
+        Assert.Equal(steps[^1].Title, page.Find(".step-title").TextContent);
+
+        await page.FindAll(".all-steps button")[4].ClickAsync(new());
+        Assert.Equal($"Step 5 of {steps.Count}", Where(page));
     }
 
     [Fact]
-    public async Task A_left_handed_student_is_told_how_to_mirror_the_hold()
+    public async Task Every_step_says_how_to_hold_and_do_it_and_about_how_long_it_takes()
     {
         await _room.LogAsync(Classroom.Pine);
         var page = Open();
         page.WaitForElement(".stepper", Patience);
+        var steps = (await NewestAsync())!.Work.Steps;
+
+        foreach (var step in steps)
+        {
+            await page.Find(".stepper input[type=range]").InputAsync($"{step.Number}");
+            var card = page.Find(".step-card").TextContent;
+            Assert.Contains(step.Hold, card, StringComparison.Ordinal);
+            Assert.Contains(step.Technique, card, StringComparison.Ordinal);
+            Assert.Contains(step.Reason, card, StringComparison.Ordinal);
+            Assert.Contains(" min", card, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public async Task A_left_handed_student_has_the_waste_on_the_left()
+    {
+        await _room.LogAsync(Classroom.Pine);
+        var page = Open();
+        page.WaitForElement(".stepper", Patience);
+        var sawn = (await NewestAsync())!.Work.Steps.First(s =>
+            s.Kind is Core.Sawing.Steps.StepKind.CutToLength && s.Saw is not null
+        );
+
+        await page.Find(".stepper input[type=range]").InputAsync($"{sawn.Number}");
 
         Assert.Contains(
-            "Mirror the hold",
-            page.Find(".cut-card").TextContent,
+            "waste is free on the left",
+            page.Find(".step-card").TextContent,
             StringComparison.Ordinal
         );
     }

@@ -29,7 +29,7 @@ public class NextThingTests
     [Fact]
     public void Then_the_first_cut_is_looked_at() =>
         Assert.Equal(
-            "Go to your first cut",
+            "Go to your first step",
             Next([Board], HandMade.Stored(HandMade.Made())).Button
         );
 

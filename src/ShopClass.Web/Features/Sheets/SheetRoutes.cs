@@ -16,6 +16,7 @@ public static class SheetRoutes
         routes.MapGet("/sheets/kit/{planId:guid}", KitSheetAsync).RequireAuthorization();
         StockNoteRoute.Map(routes);
         LessonSheetRoutes.Map(routes);
+        StepSheetRoute.Map(routes);
     }
 
     private static async Task<IResult> KitSheetAsync(

@@ -33,9 +33,9 @@ public sealed record NextThing(string Says, string? Button, string? Href)
             );
         return work.Plan.Checked.Plan.IsComplete
             ? new(
-                "Your plan is ready. Ask your instructor to look at the board, then make the first cut.",
-                "Go to your first cut",
-                $"{place}/plan#cut-by-cut"
+                "Your plan is ready. Ask your instructor to look at the board, then take the first step.",
+                "Go to your first step",
+                $"{place}/plan#step-by-step"
             )
             : new(
                 "Your board does not yield every part. Talk to your instructor before you saw.",

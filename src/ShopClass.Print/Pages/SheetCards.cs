@@ -1,0 +1,153 @@
+using PdfSharp.Drawing;
+using PdfSharp.UniversalAccessibility;
+using ShopClass.Core.Drawings;
+using ShopClass.Print.Lettering;
+using ShopClass.Print.Pens;
+
+namespace ShopClass.Print.Pages;
+
+/// <summary>Cards on a sheet, side by side; each stays whole.</summary>
+internal sealed partial class Sheet
+{
+    private const double CardPadding = 9;
+
+    /// <summary>The width a card's picture may have.</summary>
+    public double PictureWidth(int columns) => Width / columns - 2 * CardPadding;
+
+    /// <summary>Cards one below the other in so many columns; with lines to cut along, or a rule between.</summary>
+    public void Cards(IReadOnlyList<Card> cards, int columns, bool withCutLines)
+    {
+        var (column, top, bottom) = (0, y, y);
+        foreach (var card in cards.Select(c => Laid(c, columns)))
+        {
+            if (y + card.Height > frame.BodyBottom && y > top)
+            {
+                bottom = Math.Max(bottom, y);
+                column++;
+                y = top;
+            }
+
+            if (column == columns || y + card.Height > frame.BodyBottom)
+            {
+                DrawBetween(columns, top, bottom, withCutLines);
+                Keep(frame.Height);
+                (column, top, bottom) = (0, y, y);
+            }
+
+            var left = PageFrame.Margin + column * Width / columns;
+            Draw(card, left);
+            y += card.Height;
+            DrawBelow(left, columns, withCutLines);
+        }
+
+        y = Math.Max(bottom, y);
+        DrawBetween(columns, top, y, withCutLines);
+    }
+
+    private LaidCard Laid(Card card, int columns)
+    {
+        var room = PictureWidth(columns);
+        var heading = Lines(card.Heading, Face.Strong, Size * 1.2, room - Size * 1.8);
+        var lines = card
+            .Lines.Select(l => (l.Face, Lines: Lines(l.Text, l.Face, Size, room)))
+            .ToList();
+        var height =
+            2 * CardPadding
+            + heading.Count * Size * 1.45
+            + (card.Picture?.Height + 6 ?? 0)
+            + lines.Sum(l => l.Lines.Count * Step + 2.5)
+            + (card.Foot.Length > 0 ? Size * 1.6 : 0);
+        return new(card, heading, lines, height);
+    }
+
+    private void Draw(LaidCard laid, double left)
+    {
+        var x = left + CardPadding;
+        var at = y + CardPadding;
+        var box = 0.95 * Size;
+        tags.AsArtifact(() =>
+            page.DrawRectangle(PdfInks.Stroke(PdfInks.Black, 0.9), x, at + 0.3 * Size, box, box)
+        );
+        tags.As(
+            PdfBlockLevelElementTag.Heading2,
+            () =>
+                DrawLines(
+                    laid.Heading,
+                    Face.Strong,
+                    Size * 1.2,
+                    x + Size * 1.8,
+                    Size * 1.45,
+                    at + Size * 1.2
+                )
+        );
+        at += laid.Heading.Count * Size * 1.45 + 3;
+        if (laid.Card.Picture is { } picture)
+        {
+            DrawPicture(picture, x, at);
+            at += picture.Height + 6;
+        }
+
+        foreach (var (face, lines) in laid.Lines)
+        {
+            var baseline = at + Size;
+            tags.As(
+                PdfBlockLevelElementTag.Paragraph,
+                () => DrawLines(lines, face, Size, x, Step, baseline)
+            );
+            at += lines.Count * Step + 2.5;
+        }
+
+        if (laid.Card.Foot.Length > 0)
+            DrawFoot(laid.Card.Foot, x, at + 0.9 * Size);
+    }
+
+    private void DrawPicture(Drawing picture, double x, double top) =>
+        tags.AsFigure(
+            picture.TextTwin,
+            new XRect(x, top, picture.Width, picture.Height),
+            () => new PdfPen(page, Letters).Draw(picture, x, top)
+        );
+
+    private void DrawFoot(string foot, double x, double baseline) =>
+        tags.As(
+            PdfBlockLevelElementTag.Paragraph,
+            () =>
+                Letters.Draw(
+                    Letters.Prepared(foot, Face.Text),
+                    Face.Text,
+                    0.8 * Size,
+                    PdfInks.WordsIn(Ink.Quiet),
+                    x,
+                    baseline
+                )
+        );
+
+    private void DrawBelow(double left, int columns, bool withCutLines) =>
+        tags.AsArtifact(() =>
+            page.DrawLine(EdgePen(withCutLines), left, y, left + Width / columns, y)
+        );
+
+    private void DrawBetween(int columns, double top, double bottom, bool withCutLines)
+    {
+        for (var column = 1; withCutLines && column < columns; column++)
+        {
+            var x = PageFrame.Margin + column * Width / columns;
+            tags.AsArtifact(() => page.DrawLine(EdgePen(withCutLines), x, top, x, bottom));
+        }
+    }
+
+    private static XPen EdgePen(bool toCut)
+    {
+        var pen = PdfInks.Stroke(PdfInks.Soft, 0.6);
+        if (toCut)
+            (pen.DashStyle, pen.DashPattern) = (XDashStyle.Custom, [5.0, 4.0]);
+        return pen;
+    }
+
+    private sealed record LaidCard(
+        Card Card,
+        List<string> Heading,
+        List<(Face Face, List<string> Lines)> Lines,
+        double Height
+    );
+}

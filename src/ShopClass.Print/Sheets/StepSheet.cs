@@ -1,0 +1,129 @@
+using System.Globalization;
+using ShopClass.Core.Drawings;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Planning;
+using ShopClass.Core.Sawing;
+using ShopClass.Core.Sawing.Steps;
+using ShopClass.Print.Lettering;
+using ShopClass.Print.Pages;
+
+namespace ShopClass.Print.Sheets;
+
+/// <summary>How the steps stand on paper.</summary>
+public enum StepLayout
+{
+    /// <summary>A card for each step, with its picture, to cut apart.</summary>
+    Cards,
+
+    /// <summary>One list from the first step to the last, without pictures.</summary>
+    Page,
+}
+
+/// <summary>How big the letters are.</summary>
+public enum PrintSize
+{
+    /// <summary>Readable at arm's length.</summary>
+    Usual,
+
+    /// <summary>At least 14 points, as large print is usually set (common practice).</summary>
+    Large,
+}
+
+/// <summary>What a step sheet says besides the steps.</summary>
+/// <param name="CourseName">The course.</param>
+/// <param name="StudentShown">The student's alias or name.</param>
+/// <param name="Plan">The checked plan.</param>
+/// <param name="Work">Its steps, for the student's hand.</param>
+/// <param name="PlanNumber">The plan's version.</param>
+/// <param name="MadeUtc">When the plan was made.</param>
+/// <param name="PrintedOn">The date printed on the sheet.</param>
+/// <param name="IsOutOfDate">Whether project, boards or rules have changed since; the sheet then says so.</param>
+public sealed record StepSheetContent(
+    string CourseName,
+    string StudentShown,
+    CheckedPlan Plan,
+    WorkSequence Work,
+    int PlanNumber,
+    DateTime MadeUtc,
+    DateOnly PrintedOn,
+    bool IsOutOfDate
+);
+
+/// <summary>The steps of one student on paper, to tick off at the bench.</summary>
+public static class StepSheet
+{
+    private const double LargePrint = 14;
+
+    /// <summary>The sheet as a PDF.</summary>
+    public static byte[] Make(
+        StepSheetContent content,
+        Paper paper,
+        PrintSize size = PrintSize.Usual,
+        StepLayout layout = StepLayout.Cards
+    )
+    {
+        var project = content.Plan.Request.Project.Name;
+        var frame = new PageFrame(
+            paper,
+            $"{project}: steps for {content.StudentShown}",
+            $"{project}, steps for {content.StudentShown}",
+            $"{content.CourseName}, plan {content.PlanNumber} of {Made(content)}, printed {Date(content.PrintedOn)}",
+            size is PrintSize.Large ? LargePrint : Sheet.TextSize
+        );
+        return Sheet.Make(frame, sheet => Write(sheet, content, size, layout));
+    }
+
+    private static void Write(
+        Sheet sheet,
+        StepSheetContent content,
+        PrintSize size,
+        StepLayout layout
+    )
+    {
+        var plan = content.Plan;
+        sheet.Title(plan.Request.Project.Name, content.StudentShown);
+        sheet.Paragraph(
+            $"{content.Work.Steps.Count} steps, for the {(content.Work.Hand is Hand.Left ? "left" : "right")} hand. {content.CourseName}. Plan {content.PlanNumber}, made {Made(content)}, printed {Date(content.PrintedOn)}. Tick each step when it is done."
+        );
+        if (content.IsOutOfDate)
+            sheet.Warning(
+                "Out of date: the project, a board or the course's settings have changed since this plan was made. Ask for a new one before sawing."
+            );
+        if (!plan.Rehearsal.Passed)
+            sheet.Warning("Do not saw: the rehearsal did not agree with this plan.");
+        if (!plan.Plan.IsComplete)
+            sheet.Warning(
+                $"These boards do not yield everything. Missing: {string.Join(", ", plan.Plan.Missing)}."
+            );
+        sheet.Heading("Before you begin", keepWith: 100);
+        sheet.List(Cautions.For(plan));
+        sheet.Heading(layout is StepLayout.Cards ? "The steps, a card each" : "The steps");
+        var columns = layout is StepLayout.Cards && size is PrintSize.Usual ? 2 : 1;
+        var withPictures = layout is StepLayout.Cards;
+        var frame = new DrawingFrame(
+            sheet.PictureWidth(columns),
+            size is PrintSize.Large ? 11 : 7.5
+        );
+        sheet.Cards(
+            [.. content.Work.Steps.Select(s => CardOf(content, s, withPictures ? frame : null))],
+            columns,
+            withCutLines: layout is StepLayout.Cards
+        );
+    }
+
+    private static Card CardOf(StepSheetContent content, Step step, DrawingFrame? frame) =>
+        new(
+            $"{step.Number}. {step.Title}",
+            frame is null ? null : StepDrawing.Of(content.Plan, content.Work, step.Number, frame),
+            [.. StepLines.Of(step, content.Plan.Request.Rules.Unit)],
+            frame is null
+                ? ""
+                : $"{content.StudentShown}, {content.Plan.Request.Project.Name}, plan {content.PlanNumber} of {Made(content)}: {step.Number} of {content.Work.Steps.Count}"
+        );
+
+    private static string Made(StepSheetContent content) =>
+        Date(DateOnly.FromDateTime(content.MadeUtc));
+
+    private static string Date(DateOnly date) =>
+        date.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+}
