@@ -13,7 +13,7 @@ public static class LessonImprover
     private const int Rounds = 4;
 
     // In the solver's own count of work; docs/performance.md has the seconds.
-    private const double EffortForEachStudent = 0.01;
+    private const double EffortForEachStudent = 0.006;
 
     /// <summary>The rule's plan for a request, made better.</summary>
     /// <param name="request">What is asked.</param>

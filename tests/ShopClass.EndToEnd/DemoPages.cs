@@ -28,6 +28,7 @@ public static class DemoPages
             ("settings", course + "/settings"),
             ("techniques", course + "/techniques"),
             ("file", course + "/file"),
+            ("lessons", course + "/lessons"),
             ("project", project),
             ("guide", project + "/guide"),
             ("student", student),

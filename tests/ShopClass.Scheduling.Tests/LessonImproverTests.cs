@@ -34,7 +34,7 @@ public class LessonImproverTests
     [Fact]
     public void More_gets_done_in_a_tight_course_than_by_the_rule()
     {
-        var asked = MadeUp.Class(6, 6, 60, new(2, 3, 3, 1));
+        var asked = MadeUp.Class(12, 8, 60, new(4, 6, 6, 2));
         var rule = MadeUp.Plan(asked);
 
         var better = LessonImprover.Improve(asked, rule, progress: null, Cancel);

@@ -35,15 +35,16 @@ public static class LessonPlanner
         LessonPlan? best = null;
         var leastLeft = LessonBounds.LeastLeft(roster.Request, roster.Turns);
         var habits = Habit.Several(mixed).ToList();
+        var bestHabit = habits[0];
         for (var i = 0; i < habits.Count; i++)
         {
             cancel.ThrowIfCancellationRequested();
             var plan = CourseFill.Run(roster, habits[i], leastLeft);
             if (best is null || plan.Score < best.Score)
-                best = plan;
+                (best, bestHabit) = (plan, habits[i]);
             progress?.Report((i + 1) * 100 / habits.Count);
         }
 
-        return best!;
+        return ShowingShift.Improve(roster, bestHabit, best!, cancel);
     }
 }

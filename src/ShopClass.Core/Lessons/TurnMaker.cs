@@ -47,6 +47,8 @@ public static class TurnMaker
             var after = new SortedSet<int>(
                 group.SelectMany(s => s.After).SelectMany(n => doneBy[n] ?? [])
             );
+            if (NeededBy(group[0], steps) is { } user)
+                after.UnionWith(user.After.SelectMany(n => doneBy[n] ?? []));
             if (isDoneBefore(group[0]))
             {
                 doneBy[group[0].Number] = after;
@@ -69,6 +71,17 @@ public static class TurnMaker
                 practised[group[0].Skill] = turns.Count - 1;
         }
     }
+
+    // A gauge is set, and a cut practised, just before it is needed, not weeks ahead: it waits for what its user waits for.
+    private static Step? NeededBy(Step step, IReadOnlyList<Step> steps) =>
+        step.Kind is not (StepKind.Practise or StepKind.SetGauge)
+            ? null
+            : steps.FirstOrDefault(s => s.After.Contains(step.Number))
+                ?? steps.FirstOrDefault(s =>
+                    s.Number > step.Number
+                    && s.Skill == step.Skill
+                    && s.Kind is not StepKind.Practise
+                );
 
     private static TurnToPlace TurnOf(
         string student,

@@ -128,6 +128,33 @@ public class LessonPlannerTests
     }
 
     [Fact]
+    public void A_cut_is_practised_just_before_it_is_needed_and_not_weeks_ahead()
+    {
+        var turns = TurnMaker.Of([
+            MadeUp.Student(
+                "Ann",
+                MadeUp.Step(1, 5),
+                MadeUp.Step(2, 9, Station.Vise, Skill.Planing, after: 1),
+                MadeUp.Step(3, 8, Station.Vise, Skill.Joinery, kind: StepKind.Practise),
+                MadeUp.Step(4, 2, Station.BenchTop, Skill.Gauging, kind: StepKind.SetGauge),
+                MadeUp.Step(5, 9, Station.Vise, Skill.Joinery, 0, StepKind.CutJoint, 2, 3, 4)
+            ),
+        ]);
+
+        // By hand: the practice waits for the planing that the real joint waits for; so does the gauge, and the practice.
+        Assert.Equal(
+            [
+                [],
+                [0],
+                [1],
+                [1, 2],
+                [1, 2, 3],
+            ],
+            turns.Select(t => t.After)
+        );
+    }
+
+    [Fact]
     public void Without_a_saw_bench_the_sawing_falls_off_and_the_rest_is_planned()
     {
         var asked = Asked(

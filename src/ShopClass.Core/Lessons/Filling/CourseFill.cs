@@ -5,13 +5,25 @@ namespace ShopClass.Core.Lessons.Filling;
 /// <summary>All lessons run one after the other by one habit.</summary>
 internal static class CourseFill
 {
-    public static LessonPlan Run(Roster roster, Habit habit, int leastLeft)
+    /// <summary>One run.</summary>
+    /// <param name="roster">The class.</param>
+    /// <param name="habit">How it is run.</param>
+    /// <param name="leastLeft">The bound that goes with the plan.</param>
+    /// <param name="shows">What is shown in each lesson; null leaves that to the run.</param>
+    public static LessonPlan Run(
+        Roster roster,
+        Habit habit,
+        int leastLeft,
+        IReadOnlyList<IReadOnlyList<Skill>>? shows = null
+    )
     {
         var ledger = new Ledger(roster);
         var programs = new List<LessonProgram>();
         for (var l = 0; l < roster.Minutes.Length; l++)
         {
-            var fill = BestFill(roster, ledger, l, habit);
+            var fill = shows is null
+                ? BestFill(roster, ledger, l, habit)
+                : new LessonFill(roster, ledger, l, habit, shows[l]);
             ledger = fill.Ledger;
             programs.Add(
                 new(
