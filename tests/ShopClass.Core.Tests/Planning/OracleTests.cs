@@ -71,7 +71,7 @@ public class OracleTests
                     Assert.Equal((length + request.Boards[0].TrimStart).Ticks, (long)goal.Value);
                     Assert.True(plan.IsBestPossible);
                 },
-                iter: 60,
+                iter: 300,
                 threads: 1
             );
 
@@ -89,7 +89,7 @@ public class OracleTests
                     Assert.Equal(fewest, plan.Boards.Count);
                     Assert.True(plan.Goals[0].IsProven);
                 },
-                iter: 40,
+                iter: 220,
                 threads: 1
             );
 }

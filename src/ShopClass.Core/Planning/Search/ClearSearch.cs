@@ -10,6 +10,9 @@ internal sealed class ClearSearch(Bench bench, Steps steps)
 {
     /// <summary>Few enough choices to go through them for the most that boards yield.</summary>
     private const int FewChoices = 512;
+
+    /// <summary>The most choices gone through where prices did not settle it.</summary>
+    private const int MostChoices = 4_096;
     private readonly SectionSearch? bySections = SectionSearch.Over(bench, steps);
     private readonly Lazy<ExactSearch?> byChoices = new(() => ExactSearch.Over(bench, steps));
 
@@ -19,7 +22,11 @@ internal sealed class ClearSearch(Bench bench, Steps steps)
     public ClearAnswer On(IReadOnlyList<Stock> chosen, (Cost Cost, long LengthUsed)? have)
     {
         var answer = bySections?.Solve(chosen, have);
-        if (answer is { IsSettled: true } || steps.AreUp || byChoices.Value is null)
+        if (
+            answer is { IsSettled: true }
+            || steps.AreUp
+            || byChoices.Value is not { Choices: <= MostChoices }
+        )
             return answer ?? new(false, null);
         var plan = byChoices.Value.OnClearWood(chosen)?.ToClearPlan();
         return new(!steps.AreUp, plan ?? answer?.Plan);

@@ -17,6 +17,10 @@ internal sealed class PlanSearch(
     private Candidate? best;
     private Score? ideal;
     private bool isProven = true;
+    private bool isOnlyChoice;
+
+    /// <summary>Cost of the cheapest boards not known to be too few; null before any was looked at.</summary>
+    private Int128? leastBoards;
 
     /// <summary>Whether these boards yield everything, as far as so many steps can tell.</summary>
     public static bool Fits(PlanningRequest request)
@@ -62,6 +66,7 @@ internal sealed class PlanSearch(
     {
         var choices = GlueUpChoices.For(request);
         isProven = choices.Count < GlueUpChoices.MostChoices;
+        isOnlyChoice = choices.Count == 1;
         List<Bench> all = [.. choices.Select(c => Bench.Lay(request, c))];
         List<Bench> benches = [.. all.Where(b => b.EachHasABoard)];
         if (benches.Count == 0)
@@ -149,9 +154,13 @@ internal sealed class PlanSearch(
         Int128? idealCost
     )
     {
+        var isCheapest = leastBoards is null;
+        leastBoards ??= BoardCost.Of(chosen.Select(s => s.Board));
         var have = HadOn(bench, chosen);
         var answer = search.On(chosen, have is { } h ? (h.Cost, h.LengthUsed) : null);
         isProven &= answer.IsSettled;
+        if (isCheapest && answer is { IsSettled: true, Plan: null } && have is null)
+            leastBoards = null;
         var (cost, length) = answer.Plan is { } plan
             ? (plan.Cost, plan.LengthUsed)
             : (have?.Cost, have?.LengthUsed);
@@ -240,9 +249,21 @@ internal sealed class PlanSearch(
             Goals = GoalBounds.Of(
                 request,
                 candidate.Score,
-                SimpleBounds.Of(first),
+                Always(first),
                 isProven && !steps.AreUp ? ideal : null
             ),
             StepsTaken = steps.Taken,
         };
+
+    /// <summary>Bounds that hold however the search ends: cheaper boards were shown to be too few, where blanks are cut in one way only.</summary>
+    private Score Always(Bench first)
+    {
+        var simple = SimpleBounds.Of(first);
+        return isOnlyChoice && leastBoards is { } least
+            ? simple with
+            {
+                Boards = Int128.Max(simple.Boards, least),
+            }
+            : simple;
+    }
 }

@@ -61,23 +61,23 @@ internal sealed class SectionBounds
     /// <summary>The greatest value of a strip of this breadth in a section so long, its last cut counted.</summary>
     public long BestValue(long length, int breadth) => best[breadth][length / block];
 
-    /// <summary>The used-up kind without which strips of a breadth are worth least, or -1.</summary>
-    public int Scarcest(long length, int breadth, ulong used)
+    /// <summary>The same where some kinds are used up, and that one of these without which it is least; -1 where none matters.</summary>
+    public (long Value, int Without) BestValue(long length, int breadth, ulong used)
     {
         var at = (int)(length / block);
         var scarcest = -1;
         var least = best[breadth][at];
         for (var kind = 0; kind < without.Length; kind++)
         {
-            var count = packing.Count(used, kind);
-            if (count == 0 || count < packing.Count(packing.All, kind))
-                continue;
-            if (without[kind][breadth][at] < least)
+            if (without[kind][breadth][at] < least && IsUsedUp(kind, used))
                 (scarcest, least) = (kind, without[kind][breadth][at]);
         }
 
-        return scarcest;
+        return (least, scarcest);
     }
+
+    private bool IsUsedUp(int kind, ulong used) =>
+        packing.Count(used, kind) == packing.Count(packing.All, kind);
 
     /// <summary>The least that strips in so much width, kerfs before them included, add to the loss: never above 0.</summary>
     public long Beside(long length, long width)
@@ -101,8 +101,7 @@ internal sealed class SectionBounds
             adds[b] = best[b][at];
         for (var kind = 0; kind < without.Length; kind++)
         {
-            var count = packing.Count(used, kind);
-            if (count == 0 || count < packing.Count(packing.All, kind))
+            if (!IsUsedUp(kind, used))
                 continue;
             var rows = without[kind];
             for (var b = 0; b < adds.Length; b++)

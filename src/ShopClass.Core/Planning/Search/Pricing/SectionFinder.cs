@@ -106,12 +106,14 @@ internal sealed class SectionFinder
             var rest = beside - stock.RipKerf - breadth.Width;
             if (rest < 0)
                 continue;
-            var sure = loss + ripped + bounds.Beside(length, rest);
-            if (sure - bounds.BestValue(length, b) > limit)
+            var (value, usedUp) = bounds.BestValue(length, b, packed);
+            if (loss + ripped + bounds.Beside(length, rest) - value > limit)
                 continue;
             var after = bounds.Beside(length, rest, packed);
-            sure = loss + ripped + after;
-            var list = ListFor(b, packed);
+            var sure = loss + ripped + after;
+            if (sure - value > limit)
+                continue;
+            var list = ListFor(b, usedUp);
             for (var i = 0; i < list.Length && sure - values[list[i]] <= limit; i++)
             {
                 if ((b == breadthFrom && ranks[list[i]] < from) || !MayLieBeside(list[i], left))
@@ -127,7 +129,7 @@ internal sealed class SectionFinder
                 chosen.RemoveAt(chosen.Count - 1);
             }
 
-            if (!steps.Take(1 + list.Length / 64))
+            if (!steps.Take(1 + list.Length / 256))
                 return;
         }
     }
@@ -164,16 +166,13 @@ internal sealed class SectionFinder
         return net;
     }
 
-    /// <summary>The strips of a breadth without a kind that is used up: the one without which they are worth least.</summary>
-    private int[] ListFor(int b, ulong used)
-    {
-        var kind = bounds.Scarcest(length, b, used);
-        if (kind < 0)
-            return byBreadth[b];
-        return without[b * packing.Kinds + kind] ??= [
-            .. byBreadth[b].Where(i => packing.Count(strips[i].Packed, kind) == 0),
-        ];
-    }
+    /// <summary>The strips of a breadth without a kind that is used up.</summary>
+    private int[] ListFor(int b, int usedUp) =>
+        usedUp < 0
+            ? byBreadth[b]
+            : without[b * packing.Kinds + usedUp] ??= [
+                .. byBreadth[b].Where(i => packing.Count(strips[i].Packed, usedUp) == 0),
+            ];
 
     private int[][] ByBreadth()
     {

@@ -7,14 +7,14 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// </summary>
 internal sealed class SectionSearch
 {
-    private const int MostStrips = 100_000;
+    private const int MostStrips = 400_000;
     private const int MostColumns = 60_000;
 
     /// <summary>First distance looked at, as a part of the bound.</summary>
     private const int FirstPart = 128;
 
     /// <summary>First part of all the spare room that a plan is looked for in.</summary>
-    private const int FirstRoomPart = 16;
+    private const int FirstRoomPart = 256;
     private readonly Bench bench;
     private readonly Packing packing;
     private readonly Steps steps;
