@@ -39,6 +39,7 @@ public sealed class Classroom : IAsyncDisposable
         Page.Services.AddSingleton(store.Boards);
         Page.Services.AddSingleton(store.Plans);
         Page.Services.AddSingleton(store.Remakes);
+        Page.Services.AddSingleton<ShopClass.Web.Features.Guide.GuideShelf>();
         Page.Services.AddSingleton(
             new SuppliesAtHand(
                 store.Services.GetRequiredService<RackStore>(),

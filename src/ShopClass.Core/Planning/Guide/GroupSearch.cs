@@ -75,10 +75,11 @@ internal static class GroupSearch
                 foreach (var size in sizes)
                 {
                     var plan = search.Shortest(thickness.OnBench, size.Width, boards, known);
+                    var isProven = plan is not null && search.NoShorterDoes(plan);
                     // What fits on a board fits on a wider one.
                     known = plan?.Request.Boards[0].Length ?? known;
                     if (plan is not null)
-                        found.Add(Option(size, boards, plan, rules, thickness.How));
+                        found.Add(Option(size, boards, plan, isProven, rules, thickness.How));
                     tell(100 * ++done / all);
                 }
             }
@@ -92,6 +93,7 @@ internal static class GroupSearch
         SellerSize size,
         int boards,
         CheckedPlan plan,
+        bool isProven,
         CourseRules rules,
         Thicknessing how
     )
@@ -102,6 +104,7 @@ internal static class GroupSearch
             Size = size,
             Boards = boards,
             Shortest = shortest,
+            IsProvenShortest = isProven,
             Sold = SellerSizes.LengthsFor(rules.Unit).First(l => l >= shortest),
             Plan = plan,
             IsPrepared =

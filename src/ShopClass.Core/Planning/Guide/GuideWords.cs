@@ -117,8 +117,23 @@ public static class GuideWords
         $"Lengths include {BlankNeeds.WriteExact(rules.UsualEndTrim, rules)} of trim at each end, kerfs and allowances. They are for clear boards: with knots to keep out, a board has to be longer or wider.";
 
     /// <summary>How far the lengths are known.</summary>
-    public const string Known =
-        "Each is the shortest length the planner found, to the course's precision, and has a rehearsed plan. It is not proven that no shorter board would do.";
+    public static string Known(StockGuide guide)
+    {
+        var proven = guide.Groups.SelectMany(g => g.Options).ToLookup(o => o.IsProvenShortest);
+        const string Each = "to the course's precision, and has a rehearsed plan.";
+        return (proven[true].Any(), proven[false].Any()) switch
+        {
+            (true, false) =>
+                $"Each is the shortest length that does, {Each} It is proven that no shorter board of the size would do.",
+            (true, true) =>
+                $"Each is the shortest length the planner found, {Each} Where it says \"{Shortest}\", it is proven that no shorter board of the size would do; elsewhere it is not.",
+            _ =>
+                $"Each is the shortest length the planner found, {Each} It is not proven that no shorter board would do.",
+        };
+    }
+
+    /// <summary>Beside a length that is proven to be the shortest.</summary>
+    public const string Shortest = "proven shortest";
 
     /// <summary>What comes before the guide (common practice).</summary>
     public const string Caution =

@@ -62,6 +62,17 @@ internal sealed class LengthSearch(Project parts, CourseRules rules, Cancellatio
         return null;
     }
 
+    /// <summary>Whether it is proven that boards one step shorter than this plan's do not yield the parts.</summary>
+    public bool NoShorterDoes(CheckedPlan plan)
+    {
+        cancel.ThrowIfCancellationRequested();
+        var request = plan.Request with
+        {
+            Boards = [.. plan.Request.Boards.Select(b => b with { Length = b.Length - step })],
+        };
+        return Planner.Plan(request, cancel: cancel).IsProvenImpossible;
+    }
+
     private Length Halve(Length does, Func<Length, bool> fits)
     {
         var high = does.RoundDownTo(step).Ticks / step.Ticks;

@@ -96,6 +96,12 @@ public sealed record StockOption
     public required Length Shortest { get; init; }
 
     /// <summary>
+    /// Whether it is proven that boards one step of the course's precision shorter do not yield the parts. Otherwise it is the
+    /// shortest length the planner found.
+    /// </summary>
+    public required bool IsProvenShortest { get; init; }
+
+    /// <summary>
     /// The next length sellers keep; null for two boards where one of that length would do already, so that only
     /// offcuts make sense.
     /// </summary>

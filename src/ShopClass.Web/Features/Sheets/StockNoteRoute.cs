@@ -5,6 +5,7 @@ using ShopClass.Data.Courses;
 using ShopClass.Data.Projects;
 using ShopClass.Print.Sheets;
 using ShopClass.Web.Features.Account;
+using ShopClass.Web.Features.Guide;
 
 namespace ShopClass.Web.Features.Sheets;
 
@@ -21,6 +22,7 @@ internal static class StockNoteRoute
         HttpResponse response,
         ProjectStore projects,
         CourseStore courses,
+        GuideShelf shelf,
         TimeProvider clock,
         CancellationToken cancel
     )
@@ -33,7 +35,11 @@ internal static class StockNoteRoute
             || await courses.FindAsync(viewer, project.CourseId, cancel) is not { } course
         )
             return Results.NotFound();
-        var guide = StockGuide.Make(project.ToProject(), course.Rules, cancel: cancel);
+        var wanted = project.ToProject();
+        var guide =
+            shelf.Find(wanted, course.Rules)
+            ?? StockGuide.Make(wanted, course.Rules, cancel: cancel);
+        shelf.Keep(guide);
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
         response.Headers.CacheControl = "no-store";
         response.Headers.ContentDisposition = new ContentDispositionHeaderValue("inline")

@@ -34,6 +34,7 @@ public static class ShopPages
             });
         services.AddMudServices();
         services.AddSingleton<SuppliesAtHand>();
+        services.AddSingleton<Guide.GuideShelf>();
         services.AddHealthChecks();
         // Pages themselves stay uncompressed: they hold tokens. The library's files are what is large.
         services.AddResponseCompression(options =>
