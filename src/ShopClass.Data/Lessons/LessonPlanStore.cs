@@ -181,13 +181,42 @@ public sealed class LessonPlanStore(
         CancellationToken cancel
     )
     {
+        var people = await students.ListAsync(viewer, row.CourseId, cancel);
         if (viewer is StudentViewer student)
-            return OwnPart(View(row, isOutOfDate: false), student.StudentId.ToString());
+            return OwnPart(
+                Named(View(row, isOutOfDate: false), people),
+                student.StudentId.ToString()
+            );
         var now = await BasisAsync(viewer, row.CourseId, row.ProjectId, cancel);
-        return View(
-            row,
-            now is null || LessonSnapshot.Fingerprint(now.Request) != row.RequestFingerprint
-        );
+        var isOutOfDate =
+            now is null || LessonSnapshot.Fingerprint(now.Request) != row.RequestFingerprint;
+        return Named(View(row, isOutOfDate), people);
+    }
+
+    // Names as they are shown now: an alias taken since stands in old plans too.
+    private static StoredLessonPlan Named(StoredLessonPlan plan, IReadOnlyList<StudentView> people)
+    {
+        var shown = people.ToDictionary(p => p.Id.ToString(), p => p.Shown, StringComparer.Ordinal);
+        return plan with
+        {
+            Request = plan.Request with
+            {
+                Students = [.. plan.Request.Students.Select(s => NamedNow(s))],
+            },
+        };
+
+        StudentWork NamedNow(StudentWork student) =>
+            shown.TryGetValue(student.StudentId, out var name)
+                ? student with
+                {
+                    Name = name,
+                    WithoutWork = student.WithoutWork.Replace(
+                        student.Name,
+                        name,
+                        StringComparison.Ordinal
+                    ),
+                }
+                : student;
     }
 
     private static StoredLessonPlan View(LessonPlanRow row, bool isOutOfDate)

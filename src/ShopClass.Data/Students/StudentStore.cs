@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopClass.Data.Access;
+using ShopClass.Data.Lessons;
 using ShopClass.Data.Store;
 
 namespace ShopClass.Data.Students;
@@ -132,6 +133,7 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNe
         if (row.Course!.IsArchived)
             return Outcome<bool>.Refused(Wording.CourseIsArchived);
         shop.Students.Remove(row);
+        await LessonForgetting.ForgetAsync(shop, row.CourseId, studentId, cancel);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
         news.Tell(new(NewsKind.Ended, row.CourseId, studentId));

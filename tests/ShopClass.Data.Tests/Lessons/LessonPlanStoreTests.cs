@@ -1,3 +1,5 @@
+using System.IO.Compression;
+using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Lessons;
 using ShopClass.Data.Access;
 using ShopClass.Data.Lessons;
@@ -105,6 +107,40 @@ public class LessonPlanStoreTests(Shop shop) : IClassFixture<Shop>
 
         Shop.Value(await store.Students.RemoveAsync(shop.Owner, shop.Student.Id, Cancel));
         Assert.True((await store.LessonPlans.FindAsync(shop.Owner, saved.Id, Cancel))!.IsOutOfDate);
+    }
+
+    [Fact]
+    public async Task A_new_alias_stands_in_old_plans_and_a_removed_student_is_in_none()
+    {
+        await using var store = shop.Copy();
+        var saved = await MakeAsync(store);
+        Shop.Value(
+            await store.Students.SaveAsync(
+                shop.Owner,
+                shop.Student.Id,
+                shop.Student.Card with
+                {
+                    Alias = "Heron",
+                },
+                shop.Student.Version,
+                Cancel
+            )
+        );
+        var named = (await store.LessonPlans.FindAsync(shop.Owner, saved.Id, Cancel))!;
+        Assert.Equal(["Heron", "Bo"], named.Request.Students.Select(s => s.Name));
+
+        Shop.Value(await store.Students.RemoveAsync(shop.Owner, shop.Student.Id, Cancel));
+
+        await using var context = store.Open();
+        var row = await context.LessonPlans.SingleAsync(p => p.Id == saved.Id, Cancel);
+        await using var gzip = new GZipStream(
+            new MemoryStream(row.Snapshot),
+            CompressionMode.Decompress
+        );
+        var text = await new StreamReader(gzip).ReadToEndAsync(Cancel);
+        Assert.Contains("Bo", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Ada", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(shop.Student.Id.ToString(), text, StringComparison.Ordinal);
     }
 
     [Fact]
