@@ -4,6 +4,7 @@ using ShopClass.Web.Features.CourseFiles;
 using ShopClass.Web.Features.Joining;
 using ShopClass.Web.Features.Lessons;
 using ShopClass.Web.Features.Orders;
+using ShopClass.Web.Features.Progress;
 using ShopClass.Web.Features.Sheets;
 using ShopClass.Web.Features.Shell;
 
@@ -19,6 +20,7 @@ var app = builder.Build();
 await ShopStartup.PrepareAsync(app.Services, demo: !app.Environment.IsProduction());
 app.UseShopPages();
 app.MapSignOut();
+app.MapProgress();
 app.MapDemoDoor();
 app.MapFileDownloads();
 app.MapSheets();

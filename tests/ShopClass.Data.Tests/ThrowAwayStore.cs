@@ -8,6 +8,7 @@ using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Plans;
+using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Store;
@@ -60,6 +61,7 @@ public sealed class ThrowAwayStore : IAsyncDisposable
     public LessonPlanStore LessonPlans => _services.GetRequiredService<LessonPlanStore>();
 
     public RemakeStore Remakes => _services.GetRequiredService<RemakeStore>();
+    public ProgressStore Progress => _services.GetRequiredService<ProgressStore>();
 
     public CourseFileStore Files => _services.GetRequiredService<CourseFileStore>();
 

@@ -32,7 +32,8 @@ public sealed class JoiningTests(RunningApp app)
         await Expect(desk.GetByText("Late Lark").First).ToBeVisibleAsync();
         await Look(instructor, "joining");
         await desk.GetByRole(AriaRole.Button, new() { Name = "Let Late Lark in" }).ClickAsync();
-        await phone.WaitForURLAsync("**/my**");
+        await phone.WaitForURLAsync("**/my/steps");
+        await phone.GetByRole(AriaRole.Link, new() { Name = "To my board" }).ClickAsync();
         await student.Settle();
         await Expect(phone.GetByRole(AriaRole.Heading, new() { Name = "Hello, Late Lark" }))
             .ToBeVisibleAsync();

@@ -589,6 +589,55 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("Plans", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Progress.StepActionRow", b =>
+                {
+                    b.Property<long>("Number")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("ByInstructor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SaidUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("Size")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("StepId")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("StoredUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Number");
+
+                    b.HasIndex("Id")
+                        .IsUnique();
+
+                    b.HasIndex("PlanId");
+
+                    b.ToTable("StepActions", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Projects.PartRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1093,6 +1142,17 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Project");
 
                     b.Navigation("Student");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Progress.StepActionRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Plans.PlanRow", "Plan")
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Plan");
                 });
 
             modelBuilder.Entity("ShopClass.Data.Projects.PartRow", b =>

@@ -11,6 +11,7 @@ using ShopClass.Data.Joining;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
+using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Students;
@@ -75,6 +76,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
         OrderMaps.Map(builder);
         LessonMap.Apply(builder);
         builder.ApplyConfiguration(new RemakeMap());
+        builder.ApplyConfiguration(new ProgressMap());
     }
 
     private static void MapCourse(EntityTypeBuilder<CourseRow> course)

@@ -9,6 +9,7 @@ using ShopClass.Data.Joining;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
+using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Students;
@@ -53,6 +54,7 @@ public static class ShopStore
         services.AddSingleton<ClassNews>();
         services.AddSingleton<DoorStore>();
         services.AddSingleton<JoinDesk>();
+        services.AddSingleton<ProgressStore>();
         return services;
     }
 

@@ -1,5 +1,6 @@
 using ShopClass.Core.Courses;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Progress;
 
 namespace ShopClass.Data.Tests.Access;
 
@@ -472,6 +473,22 @@ public partial class WhoMayTests
                         a.Shop.LessonPlan.Plan
                     )
                 )
+        ),
+        (
+            "see how far the work is",
+            ["owner", "self"],
+            async a => await a.Store.Progress.FindAsync(a.By, a.Shop.PlanId) is not null
+        ),
+        (
+            "see the plan in hand",
+            ["owner", "self"],
+            async a => await a.Store.Progress.CurrentAsync(a.By, a.Shop.Student.Id) is not null
+        ),
+        ("tick a step", ["owner", "self"], async a => Done(await a.SayAsync(StepActionKind.Tick))),
+        (
+            "look into the room",
+            ["owner"],
+            async a => (await a.Store.Progress.RoomAsync(a.By, a.Shop.Course.Id)).Count > 0
         ),
     ];
 }

@@ -2,7 +2,9 @@ using System.Text;
 using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Progress;
 using ShopClass.Data.Access;
+using ShopClass.Data.Progress;
 using ShopClass.Data.Store;
 using Xunit;
 
@@ -132,6 +134,7 @@ public partial class WhoMayTests(Shop shop) : IClassFixture<Shop>
                 "Doors",
                 "Devices",
                 "StudentCodes",
+                "StepActions",
                 "AspNetUsers",
             }
         )
@@ -155,6 +158,17 @@ public partial class WhoMayTests(Shop shop) : IClassFixture<Shop>
 
     private sealed record Asking(ThrowAwayStore Store, Shop Shop, Viewer By)
     {
+        /// <summary>Says something about the first step of Ada's plan.</summary>
+        public async Task<Outcome<PlanInHand>> SayAsync(StepActionKind kind)
+        {
+            var plan = await Store.Progress.FindAsync(Shop.Owner, Shop.PlanId);
+            return await Store.Progress.SayAsync(
+                By,
+                Shop.PlanId,
+                new(Guid.NewGuid(), plan!.Progress.Steps[0].Step.Id, kind)
+            );
+        }
+
         public MemoryStream ProjectFile() => new(Encoding.UTF8.GetBytes(Shop.ProjectFile));
     }
 }

@@ -37,7 +37,7 @@ public sealed class JoiningOverHttpTests : IAsyncLifetime
 
         var arrived = await JoinAsync(visitor, "Mira Ash");
 
-        Assert.Equal("/my", arrived.Headers.Location!.AbsolutePath());
+        Assert.Equal("/my/steps", arrived.Headers.Location!.AbsolutePath());
         var cookie = Assert.Single(
             arrived.Headers.GetValues("Set-Cookie"),
             c => c.StartsWith(DeviceSession.CookieName, StringComparison.Ordinal)
@@ -66,7 +66,10 @@ public sealed class JoiningOverHttpTests : IAsyncLifetime
         var device = Assert.Single(await doors.DevicesAsync(owner, course.Id, Cancel));
         await doors.AdmitAsync(owner, device.Id, null, Cancel);
 
-        Assert.Equal("/my", (await visitor.Get("/join/waiting")).Headers.Location!.AbsolutePath());
+        Assert.Equal(
+            "/my/steps",
+            (await visitor.Get("/join/waiting")).Headers.Location!.AbsolutePath()
+        );
         await visitor.Read("/my");
     }
 
@@ -186,7 +189,7 @@ public sealed class JoiningOverHttpTests : IAsyncLifetime
         Assert.Contains("Are you Ada?", asked.Body!.TextContent, StringComparison.Ordinal);
         var arrived = await visitor.Post("/join", Visitor.Hidden(asked));
 
-        Assert.Equal("/my", arrived.Headers.Location!.AbsolutePath());
+        Assert.Equal("/my/steps", arrived.Headers.Location!.AbsolutePath());
     }
 
     [Fact]

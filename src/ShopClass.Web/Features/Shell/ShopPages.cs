@@ -36,7 +36,8 @@ public static class ShopPages
         services.AddSingleton<SuppliesAtHand>();
         services.AddSingleton<Guide.GuideShelf>();
         services.AddHealthChecks();
-        // Pages themselves stay uncompressed: they hold tokens. The library's files are what is large.
+        services.AddSingleton<IResponseCompressionProvider, BenchCompression>();
+        // Pages themselves stay uncompressed, but for the bench's: they hold tokens. The library's files are what is large.
         services.AddResponseCompression(options =>
         {
             options.EnableForHttps = true;

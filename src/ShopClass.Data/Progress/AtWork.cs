@@ -1,0 +1,43 @@
+using ShopClass.Core.Progress;
+using ShopClass.Data.Plans;
+using ShopClass.Data.Students;
+
+namespace ShopClass.Data.Progress;
+
+/// <summary>Puts together where a student is from what was said.</summary>
+internal static class AtWork
+{
+    public static StudentAtWork Of(
+        StudentView student,
+        Guid courseId,
+        StoredPlan? plan,
+        IReadOnlyList<StepActionRow> said
+    )
+    {
+        if (plan is null)
+            return new(student.Id, student.Shown, null, null, [], [], [], []);
+        var progress = WorkProgress.Of(plan.Work.Steps, said.Select(a => a.ToAction()));
+        return new(
+            student.Id,
+            student.Shown,
+            new(plan, courseId, progress),
+            said.LastOrDefault(a => !a.ByInstructor)?.StoredUtc,
+            Waiting(s => s.NeedsHelp, StepActionKind.NeedHelp),
+            Waiting(s => s.Check is CheckState.Waiting, StepActionKind.PleaseCheck),
+            Waiting(s => s.Spoiled.Count > 0, StepActionKind.Spoiled),
+            [
+                .. said.Where(a => a.Kind is StepActionKind.SentBack && a.Text.Length > 0)
+                    .Select(a => new FaultSaid(a.Text, a.StoredUtc)),
+            ]
+        );
+
+        IReadOnlyList<StepWaiting> Waiting(Func<StepState, bool> isMeant, StepActionKind kind) =>
+            [
+                .. from state in progress.Steps
+                where isMeant(state)
+                let since = said.Last(a => a.StepId == state.Step.Id && a.Kind == kind)
+                orderby since.Number
+                select new StepWaiting(state, since.StoredUtc),
+            ];
+    }
+}

@@ -1,0 +1,267 @@
+using Microsoft.EntityFrameworkCore;
+using ShopClass.Core.Measure;
+using ShopClass.Core.Progress;
+using ShopClass.Data.Access;
+using ShopClass.Data.Plans;
+using ShopClass.Data.Store;
+
+namespace ShopClass.Data.Progress;
+
+/// <summary>
+/// What is said about the steps of a plan. Each action is written durably in a transaction of its own before it is
+/// answered, and counts once however often it is sent.
+/// </summary>
+public sealed class ProgressStore(
+    IDbContextFactory<ShopContext> factory,
+    PlanStore plans,
+    TimeProvider clock,
+    ClassNews news
+)
+{
+    private static readonly StepActionKind[] OfInstructors =
+    [
+        StepActionKind.CheckedOff,
+        StepActionKind.SentBack,
+        StepActionKind.Helped,
+        StepActionKind.Settled,
+    ];
+
+    private readonly PlansInHand inHand = new(plans);
+
+    /// <summary>A plan and how far it is done; null when it is not the viewer's.</summary>
+    public async Task<PlanInHand?> FindAsync(
+        Viewer viewer,
+        Guid planId,
+        CancellationToken cancel = default
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        return await CourseOfAsync(shop, viewer, planId, cancel) is { } course
+            ? await LookAsync(shop, viewer, planId, course.CourseId, cancel)
+            : null;
+    }
+
+    /// <summary>
+    /// The plan a student works by: for a project the newest anything was said about, else the newest; of several projects
+    /// the one last worked at. Null when there is none.
+    /// </summary>
+    /// <param name="viewer">Who asks.</param>
+    /// <param name="studentId">Whose.</param>
+    /// <param name="projectId">For which project; null for any.</param>
+    /// <param name="cancel">Gives up.</param>
+    public async Task<PlanInHand?> CurrentAsync(
+        Viewer viewer,
+        Guid studentId,
+        Guid? projectId = null,
+        CancellationToken cancel = default
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var mine = await shop
+            .Plans.SeenBy(viewer)
+            .Where(p => p.StudentId == studentId && (projectId == null || p.ProjectId == projectId))
+            .Select(p => new
+            {
+                p.Id,
+                p.Student!.CourseId,
+                p.MadeUtc,
+                p.Number,
+                Last = shop.Set<StepActionRow>()
+                    .Where(a => a.PlanId == p.Id)
+                    .Max(a => (long?)a.Number),
+            })
+            .ToListAsync(cancel);
+        var current = mine.OrderByDescending(p => p.Last ?? -1)
+            .ThenByDescending(p => p.MadeUtc)
+            .ThenByDescending(p => p.Number)
+            .FirstOrDefault();
+        return current is null
+            ? null
+            : await LookAsync(shop, viewer, current.Id, current.CourseId, cancel);
+    }
+
+    /// <summary>
+    /// Stores what is said about a step. The same id again changes nothing and is answered like the first time. Refuses
+    /// what cannot be said as the work stands, with a sentence.
+    /// </summary>
+    /// <param name="viewer">The student whose plan it is, or their instructor.</param>
+    /// <param name="planId">The plan.</param>
+    /// <param name="action">What is said.</param>
+    /// <param name="saidUtc">When, by the device's clock; null for now.</param>
+    /// <param name="cancel">Gives up.</param>
+    public async Task<Outcome<PlanInHand>> SayAsync(
+        Viewer viewer,
+        Guid planId,
+        StepAction action,
+        DateTime? saidUtc = null,
+        CancellationToken cancel = default
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        if (await CourseOfAsync(shop, viewer, planId, cancel) is not { } course)
+            return Outcome<PlanInHand>.NotFound();
+        if (await inHand.FindAsync(viewer, planId, cancel) is not { } plan)
+            return Outcome<PlanInHand>.NotFound();
+        var said = await SaidAsync(shop, planId, cancel);
+        var there = await shop.Set<StepActionRow>()
+            .AsNoTracking()
+            .SingleOrDefaultAsync(a => a.Id == action.Id, cancel);
+        if (there is not null)
+            return
+                there.PlanId == planId && there.StepId == action.StepId && there.Kind == action.Kind
+                ? Outcome<PlanInHand>.Saved(InHand(plan, course.CourseId, said))
+                : Outcome<PlanInHand>.Refused(Problems.SaidAlready);
+        if (course.IsArchived)
+            return Outcome<PlanInHand>.Refused(Wording.CourseIsArchived);
+        var tidy = action with { Text = Wording.Tidy(action.Text) };
+        if (ProblemWith(viewer, WorkProgress.Of(plan.Work.Steps, said), tidy) is { } problem)
+            return Outcome<PlanInHand>.Refused(problem);
+        shop.Add(RowFor(viewer, planId, tidy, saidUtc));
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        news.Tell(new(NewsKind.Progress, course.CourseId, plan.StudentId));
+        return Outcome<PlanInHand>.Saved(InHand(plan, course.CourseId, [.. said, tidy]));
+    }
+
+    /// <summary>Where every student of a course is, by shown name. For the instructor; empty for anybody else.</summary>
+    public async Task<IReadOnlyList<StudentAtWork>> RoomAsync(
+        Viewer viewer,
+        Guid courseId,
+        CancellationToken cancel = default
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var students = await shop
+            .Students.AsNoTracking()
+            .RunBy(viewer)
+            .Where(s => s.CourseId == courseId)
+            .ToListAsync(cancel);
+        var plansOf = await shop
+            .Plans.SeenBy(viewer)
+            .Where(p => p.Student!.CourseId == courseId)
+            .Select(p => new PlanLine(p.Id, p.StudentId, p.MadeUtc, p.Number))
+            .ToListAsync(cancel);
+        var said = (
+            await shop.Set<StepActionRow>()
+                .AsNoTracking()
+                .Where(a => a.Plan!.Student!.CourseId == courseId)
+                .OrderBy(a => a.Number)
+                .ToListAsync(cancel)
+        ).ToLookup(a => a.PlanId);
+        List<StudentAtWork> room = [];
+        foreach (
+            var student in students
+                .Select(s => s.ToView())
+                .OrderBy(s => s.Shown, Ordering.OfNames)
+                .ThenBy(s => s.Id)
+        )
+        {
+            var current = plansOf
+                .Where(p => p.StudentId == student.Id)
+                .OrderByDescending(p => said[p.Id].LastOrDefault()?.Number ?? -1)
+                .ThenByDescending(p => p.MadeUtc)
+                .ThenByDescending(p => p.Number)
+                .FirstOrDefault();
+            var plan = current is null ? null : await inHand.FindAsync(viewer, current.Id, cancel);
+            room.Add(AtWork.Of(student, courseId, plan, plan is null ? [] : [.. said[plan.Id]]));
+        }
+
+        return room;
+    }
+
+    private static FieldProblem? ProblemWith(
+        Viewer viewer,
+        WorkProgress progress,
+        StepAction action
+    )
+    {
+        if (viewer is not InstructorViewer && OfInstructors.Contains(action.Kind))
+            return Problems.NotYours;
+        if (TypedText.NotesProblem(action.Text) is { } text)
+            return new("Text", text);
+        return ActionChecks.ProblemWith(progress, action) is { } sentence
+            ? new(action.Kind is StepActionKind.Measured ? "Size" : "", sentence)
+            : null;
+    }
+
+    private StepActionRow RowFor(Viewer viewer, Guid planId, StepAction action, DateTime? saidUtc)
+    {
+        var now = clock.GetUtcNow().UtcDateTime;
+        return new()
+        {
+            Id = action.Id,
+            PlanId = planId,
+            StepId = action.StepId,
+            Kind = action.Kind,
+            Text = action.Text,
+            Size = action.Size,
+            ByInstructor = viewer is InstructorViewer,
+            StoredUtc = now,
+            // A device's clock may be wrong; what was said was said before it was stored.
+            SaidUtc = saidUtc is { } said && said < now ? said : now,
+        };
+    }
+
+    private async Task<PlanInHand?> LookAsync(
+        ShopContext shop,
+        Viewer viewer,
+        Guid planId,
+        Guid courseId,
+        CancellationToken cancel
+    )
+    {
+        return await inHand.FindAsync(viewer, planId, cancel) is { } plan
+            ? InHand(plan, courseId, await SaidAsync(shop, planId, cancel))
+            : null;
+    }
+
+    private static PlanInHand InHand(
+        StoredPlan plan,
+        Guid courseId,
+        IReadOnlyList<StepAction> said
+    ) => new(plan, courseId, WorkProgress.Of(plan.Work.Steps, said));
+
+    private static async Task<IReadOnlyList<StepAction>> SaidAsync(
+        ShopContext shop,
+        Guid planId,
+        CancellationToken cancel
+    )
+    {
+        var rows = await shop.Set<StepActionRow>()
+            .AsNoTracking()
+            .Where(a => a.PlanId == planId)
+            .OrderBy(a => a.Number)
+            .ToListAsync(cancel);
+        return [.. rows.Select(r => r.ToAction())];
+    }
+
+    private static Task<CourseOf?> CourseOfAsync(
+        ShopContext shop,
+        Viewer viewer,
+        Guid planId,
+        CancellationToken cancel
+    ) =>
+        shop
+            .Plans.SeenBy(viewer)
+            .Where(p => p.Id == planId)
+            .Select(p => new CourseOf(p.Student!.CourseId, p.Student.Course!.IsArchived))
+            .SingleOrDefaultAsync(cancel);
+
+    private sealed record CourseOf(Guid CourseId, bool IsArchived);
+
+    private sealed record PlanLine(Guid Id, Guid StudentId, DateTime MadeUtc, int Number);
+
+    private static class Problems
+    {
+        public static readonly FieldProblem NotYours = new(
+            "",
+            "Only the instructor can say that about a step."
+        );
+
+        public static readonly FieldProblem SaidAlready = new(
+            "",
+            "Something else was said under the same mark before. Say it once more."
+        );
+    }
+}

@@ -1,0 +1,64 @@
+using Microsoft.Playwright;
+
+namespace ShopClass.EndToEnd;
+
+/// <summary>A student at the bench with a phone whose signal comes and goes.</summary>
+[Collection(OneApp.Name)]
+public sealed class StepsTests(RunningApp app)
+{
+    [Fact]
+    public async Task Ticks_made_without_a_signal_are_kept_and_arrive_once()
+    {
+        await using var student = await Person.OnAPhone(app);
+        var phone = student.Page;
+        await student.OpenDemoAsStudent("Wendell Frost");
+        await phone.Locator(".next-thing a.button").ClickAsync();
+        await Expect(phone.GetByRole(AriaRole.Heading, new() { Name = "Step by step" }))
+            .ToBeVisibleAsync();
+        await student.Open("/my/steps");
+        await Expect(phone.GetByText("step 1 of")).ToBeVisibleAsync();
+        Assert.True(
+            (
+                await phone.GetByRole(AriaRole.Button, new() { Name = "Done" }).BoundingBoxAsync()
+            )!.Height >= 48
+        );
+        await Look(student, "step-1");
+        await PagesAreKept(phone);
+
+        await phone.Context.SetOfflineAsync(true);
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Done" }).ClickAsync();
+        await Expect(phone.GetByText("step 2 of")).ToBeVisibleAsync();
+        await Expect(phone.GetByText("Kept on this phone, not yet sent:")).ToBeVisibleAsync();
+        await phone.GetByRole(AriaRole.Button, new() { Name = "I need help" }).ClickAsync();
+        await Expect(phone.GetByText("step 2: I need help")).ToBeVisibleAsync();
+        await Look(student, "step-2-no-signal");
+        await phone.GotoAsync(student.AddressOf("/my/steps"));
+        await Expect(phone.GetByText("step 2: I need help")).ToBeVisibleAsync();
+
+        await phone.Context.SetOfflineAsync(false);
+        await Expect(phone.GetByText("Help is called.")).ToBeVisibleAsync();
+        await Expect(phone.GetByText("Kept on this phone, not yet sent:")).ToBeHiddenAsync();
+        await student.Open("/my/steps");
+        await Expect(phone.GetByText("· 1 done")).ToBeVisibleAsync();
+        await phone.GetByRole(AriaRole.Link, new() { Name = "All steps" }).ClickAsync();
+        await Expect(phone.Locator(".step-list .is-done")).ToHaveCountAsync(1);
+        await Look(student, "steps-all");
+    }
+
+    private static async Task PagesAreKept(IPage phone) =>
+        await phone.WaitForFunctionAsync(
+            "async () => (await (await caches.open('shopclass-steps')).keys()).length > Number(document.querySelector('[data-steps]').dataset.count)",
+            null,
+            new() { Timeout = 60_000 }
+        );
+
+    private static async Task Look(Person person, string name)
+    {
+        if (Environment.GetEnvironmentVariable("SHOPCLASS_LOOK") is { } folder)
+            await person.Page.ScreenshotAsync(
+                new() { Path = Path.Combine(folder, name + ".png"), FullPage = true }
+            );
+    }
+
+    private static ILocatorAssertions Expect(ILocator locator) => Assertions.Expect(locator);
+}
