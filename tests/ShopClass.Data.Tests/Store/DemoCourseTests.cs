@@ -2,6 +2,8 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Sawing;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Store;
@@ -24,6 +26,26 @@ public class DemoCourseTests
 
         Assert.All(plans, p => Assert.True(p.Plan.Rehearsal.Passed, p.Student));
         Assert.Equal(TooSmall, plans.Where(p => !p.Plan.Plan.IsComplete).Select(p => p.Student));
+    }
+
+    [Fact]
+    public async Task Every_students_whole_work_passes_the_rehearsal_of_steps_for_either_hand()
+    {
+        await using var store = await ThrowAwayStore.MakeAsync(demo: true);
+
+        foreach (var (student, plan) in await PlansAsync(store))
+        foreach (var hand in Enum.GetValues<Hand>())
+        {
+            var work = WorkWriter.Write(plan, hand);
+            Assert.All(
+                StepRehearsal.Replay(plan, work).Findings,
+                f => Assert.Fail($"{student}: {f.Sentence}")
+            );
+            Assert.Equal(
+                plan.Plan.IsComplete,
+                work.Steps.Any(step => step.Kind is StepKind.Finish)
+            );
+        }
     }
 
     [Fact]
