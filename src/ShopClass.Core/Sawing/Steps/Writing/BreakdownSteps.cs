@@ -86,7 +86,8 @@ internal sealed class BreakdownSteps(
                 Length = strip.Rect.Along,
                 IsRough = !board.HasPlanedFaces,
                 HasStraightEdge = KeepsMillEdge(strip.Rect),
-                Last = LastOn(strip.Rect) ?? last,
+                // A whole board may be such a strip: trimmed first, marked out after.
+                Last = job.Steps.Later(LastOn(strip.Rect), last),
             };
             job.Strips.Add((this, piece, strip));
             yield return piece;

@@ -10,6 +10,10 @@ internal sealed class StepList
 
     public bool Has(string id) => numbers.ContainsKey(id);
 
+    /// <summary>Whichever of two steps comes later.</summary>
+    public string Later(string? one, string other) =>
+        one is not null && numbers[one] > numbers[other] ? one : other;
+
     /// <summary>Adds a step after those it waits for, and gives back its id. A second step of one id gets a mark to tell it by.</summary>
     public string Add(string id, Step step, IEnumerable<string?> after)
     {
