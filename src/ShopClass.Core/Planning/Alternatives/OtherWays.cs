@@ -42,7 +42,10 @@ public static class OtherWays
         ];
     }
 
-    /// <summary>Whether two plans divide the boards alike; copies of a part may have changed places.</summary>
+    /// <summary>
+    /// Whether two plans lay the blanks alike: copies of a part may have changed places, and what one plan calls two
+    /// sections another may call one strip.
+    /// </summary>
     public static bool AreAlike(CutPlan one, CutPlan other) =>
         string.Equals(Layout(one), Layout(other), StringComparison.Ordinal);
 
@@ -62,9 +65,10 @@ public static class OtherWays
             from section in layout.Sections
             from strip in section.Strips
             from blank in strip.Blanks
+            orderby blank.From, strip.Near
             select string.Create(
                 CultureInfo.InvariantCulture,
-                $"{layout.BoardId} {section.From.Ticks} {section.To.Ticks} {strip.Near.Ticks} {strip.Far.Ticks} {blank.Key.Part} {blank.From.Ticks} {blank.To.Ticks}"
+                $"{layout.BoardId} {strip.Near.Ticks} {strip.Far.Ticks} {blank.Key.Part} {blank.From.Ticks} {blank.To.Ticks}"
             )
         );
 
