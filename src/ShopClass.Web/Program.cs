@@ -2,6 +2,7 @@ using ShopClass.Data.Store;
 using ShopClass.Web.Features.Account;
 using ShopClass.Web.Features.CourseFiles;
 using ShopClass.Web.Features.Joining;
+using ShopClass.Web.Features.Keeping;
 using ShopClass.Web.Features.Lessons;
 using ShopClass.Web.Features.Orders;
 using ShopClass.Web.Features.Progress;
@@ -21,6 +22,7 @@ await ShopStartup.PrepareAsync(app.Services, demo: !app.Environment.IsProduction
 app.UseShopPages();
 app.MapSignOut();
 app.MapProgress();
+app.MapKeeping();
 app.MapDemoDoor();
 app.MapFileDownloads();
 app.MapSheets();

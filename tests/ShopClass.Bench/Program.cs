@@ -1,6 +1,7 @@
 using ShopClass.Bench;
 using ShopClass.Bench.Instances;
 using ShopClass.Bench.Start;
+using ShopClass.Bench.Ticks;
 
 var arguments = new Arguments(args.Skip(1).ToList());
 return args.FirstOrDefault() switch
@@ -20,6 +21,12 @@ return args.FirstOrDefault() switch
         arguments.Number("times", 5)
     ),
     "lessons" => await LessonsBench.Run(),
+    "ticks" => await TicksBench.Run(
+        arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll",
+        arguments.Number("students", 30),
+        arguments.Number("seconds", 60),
+        arguments.Number("pause", 3000)
+    ),
     "nothing" => 0,
     "micro" => MicroBench.Run(args.Skip(1).ToArray()),
     _ => Usage(),
@@ -45,6 +52,8 @@ static int Usage()
             loads the demo course; for every student: first and quickest time of plan, rehearsal and verdict, and of the kit sheet
         start [--app PATH] [--times N]
             from starting the published app on an existing store to its first page, beside starting an empty program
+        ticks [--app PATH] [--students N] [--seconds S] [--pause MS]
+            a class ticking steps on the published app: ms to a durable answer, and whether anything was lost or doubled
         lessons
             plans classes of made-up work and the demo course by the rule and then with the solver; every plan is reviewed
         micro [BenchmarkDotNet options]

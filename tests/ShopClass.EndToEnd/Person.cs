@@ -40,6 +40,9 @@ public sealed class Person : IAsyncDisposable
     public static Task<Person> AtADesk(RunningApp app, bool dark = false) =>
         Come(app, 1280, 900, touch: false, dark);
 
+    public static Task<Person> WithATablet(RunningApp app) =>
+        Come(app, 820, 1180, touch: true, dark: false);
+
     public static Task<Person> OnAPhone(RunningApp app, bool dark = false) =>
         Come(app, 390, 844, touch: true, dark);
 

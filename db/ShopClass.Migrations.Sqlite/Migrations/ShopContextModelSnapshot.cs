@@ -349,6 +349,22 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("StudentCodes", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Keeping.KeepingRow", b =>
+                {
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ForgottenUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("CourseId");
+
+                    b.ToTable("Keepings", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Lessons.LessonPlanRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1062,6 +1078,17 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                         .IsRequired();
 
                     b.Navigation("Student");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Keeping.KeepingRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithOne()
+                        .HasForeignKey("ShopClass.Data.Keeping.KeepingRow", "CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
                 });
 
             modelBuilder.Entity("ShopClass.Data.Lessons.LessonPlanRow", b =>

@@ -8,6 +8,7 @@ using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
+using ShopClass.Data.Keeping;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
@@ -77,6 +78,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
         LessonMap.Apply(builder);
         builder.ApplyConfiguration(new RemakeMap());
         builder.ApplyConfiguration(new ProgressMap());
+        builder.ApplyConfiguration(new KeepingMap());
     }
 
     private static void MapCourse(EntityTypeBuilder<CourseRow> course)

@@ -6,6 +6,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.CourseFiles;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
+using ShopClass.Data.Keeping;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
@@ -55,6 +56,8 @@ public static class ShopStore
         services.AddSingleton<DoorStore>();
         services.AddSingleton<JoinDesk>();
         services.AddSingleton<ProgressStore>();
+        services.AddSingleton<KeepingStore>();
+        services.AddSingleton<StudentExport>();
         return services;
     }
 

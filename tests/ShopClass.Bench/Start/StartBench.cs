@@ -46,6 +46,31 @@ internal static class StartBench
         }
     }
 
+    /// <summary>Starts the app on a store and waits until it answers.</summary>
+    public static async Task<(Process App, Uri Address)> StartOnAsync(
+        string webAssembly,
+        string folder
+    )
+    {
+        var address = new Uri($"http://127.0.0.1:{FreePort()}");
+        var app = Start(webAssembly, "--urls", address.ToString(), "--Store:Folder", folder);
+        using var client = new HttpClient { BaseAddress = address };
+        for (var waited = 0; waited < 600; waited++)
+        {
+            try
+            {
+                using var page = await client.GetAsync(new Uri("/health", UriKind.Relative));
+                return (app, address);
+            }
+            catch (HttpRequestException) when (!app.HasExited)
+            {
+                await Task.Delay(100);
+            }
+        }
+
+        throw new InvalidOperationException("The app does not answer.");
+    }
+
     private static async Task<TimeSpan> FirstPage(string webAssembly, string folder)
     {
         var address = $"http://127.0.0.1:{FreePort()}";

@@ -1,3 +1,4 @@
+using ShopClass.Web.Features.Keeping;
 using ShopClass.Web.Features.Progress;
 
 namespace ShopClass.Web.Features.Joining;
@@ -10,5 +11,6 @@ public static class JoiningSetup
         services.AddSingleton<CodeTries>();
         services.AddSingleton<JoinSteps>();
         services.AddProgress();
+        services.AddKeeping();
     }
 }

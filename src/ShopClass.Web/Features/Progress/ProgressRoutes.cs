@@ -3,6 +3,7 @@ using ShopClass.Core.Progress;
 using ShopClass.Data.Access;
 using ShopClass.Data.Progress;
 using ShopClass.Web.Features.Account;
+using ShopClass.Web.Features.Room;
 using ShopClass.Web.Features.Shell;
 
 namespace ShopClass.Web.Features.Progress;
@@ -23,8 +24,11 @@ public static class ProgressRoutes
     public const string Address = "/my/steps/say";
     public const string Header = "X-ShopClass";
 
-    public static void AddProgress(this IServiceCollection services) =>
+    public static void AddProgress(this IServiceCollection services)
+    {
         services.AddSingleton<StepDesk>();
+        services.AddSingleton<Presence>();
+    }
 
     public static void MapProgress(this IEndpointRouteBuilder routes) =>
         routes.MapPost(Address, SayAsync).RequireAuthorization().DisableAntiforgery();
@@ -34,6 +38,7 @@ public static class ProgressRoutes
         ClaimsPrincipal person,
         HttpRequest request,
         StepDesk desk,
+        Presence here,
         CancellationToken cancel
     )
     {
@@ -41,6 +46,7 @@ public static class ProgressRoutes
             return TypedResults.BadRequest();
         if (person.ToViewer() is not StudentViewer student)
             return TypedResults.NotFound();
+        here.Saw(student);
         request.HttpContext.Response.Headers.CacheControl = "no-store";
         var outcome = await desk.SayAsync(student, entry, cancel);
         return outcome switch
