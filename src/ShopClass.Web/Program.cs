@@ -5,6 +5,7 @@ using ShopClass.Web.Features.Joining;
 using ShopClass.Web.Features.Keeping;
 using ShopClass.Web.Features.Lessons;
 using ShopClass.Web.Features.Orders;
+using ShopClass.Web.Features.Printing;
 using ShopClass.Web.Features.Progress;
 using ShopClass.Web.Features.Sheets;
 using ShopClass.Web.Features.Shell;
@@ -16,6 +17,7 @@ builder.Services.AddShopAccounts(folder);
 builder.Services.AddJoining();
 builder.Services.AddLessonPages();
 builder.Services.AddShopPages(builder.Environment);
+builder.Services.AddPrinting();
 
 var app = builder.Build();
 await ShopStartup.PrepareAsync(app.Services, demo: !app.Environment.IsProduction());

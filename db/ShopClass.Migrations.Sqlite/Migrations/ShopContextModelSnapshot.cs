@@ -484,6 +484,85 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("Shops", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Orders.KitsRow", b =>
+                {
+                    b.Property<Guid>("ProjectId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Marks")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Supplies")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ProjectId");
+
+                    b.ToTable("ProjectKits", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Orders.OrderRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Arrived")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("ProjectId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Snapshot")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ProjectId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ClassOrders", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Orders.PrintDeskRow", b =>
+                {
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Labels")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("CourseId");
+
+                    b.ToTable("PrintDesks", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Orders.RackRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1124,6 +1203,39 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
                         .WithOne("Shop")
                         .HasForeignKey("ShopClass.Data.Lessons.ShopRow", "CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Orders.KitsRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Projects.ProjectRow", "Project")
+                        .WithOne()
+                        .HasForeignKey("ShopClass.Data.Orders.KitsRow", "ProjectId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Project");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Orders.OrderRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Projects.ProjectRow", "Project")
+                        .WithMany()
+                        .HasForeignKey("ProjectId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Project");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Orders.PrintDeskRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithOne()
+                        .HasForeignKey("ShopClass.Data.Orders.PrintDeskRow", "CourseId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
 

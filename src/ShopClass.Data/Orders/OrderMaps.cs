@@ -16,6 +16,9 @@ internal static class OrderMaps
     {
         builder.Entity<SellerRow>(MapSeller);
         builder.Entity<RackRow>(MapRack);
+        builder.Entity<OrderRow>(MapOrder);
+        builder.Entity<KitsRow>(MapKits);
+        builder.Entity<PrintDeskRow>(MapDesk);
     }
 
     private static void MapSeller(EntityTypeBuilder<SellerRow> seller)
@@ -32,6 +35,46 @@ internal static class OrderMaps
             .HasOne(s => s.Course)
             .WithMany(c => c.Sellers)
             .HasForeignKey(s => s.CourseId)
+            .OnDelete(DeleteBehavior.Cascade);
+    }
+
+    private static void MapOrder(EntityTypeBuilder<OrderRow> order)
+    {
+        order.ToTable("ClassOrders");
+        order.Property(o => o.Id).ValueGeneratedNever();
+        order.Property(o => o.Version).IsConcurrencyToken();
+        order.Property(o => o.Arrived).HasConversion<ListColumn<Arrived>, ListComparer<Arrived>>();
+        order
+            .HasOne(o => o.Project)
+            .WithMany()
+            .HasForeignKey(o => o.ProjectId)
+            .OnDelete(DeleteBehavior.Cascade);
+        order.HasIndex(o => new { o.ProjectId, o.Number }).IsUnique();
+    }
+
+    private static void MapKits(EntityTypeBuilder<KitsRow> kits)
+    {
+        kits.ToTable("ProjectKits");
+        kits.HasKey(k => k.ProjectId);
+        kits.Property(k => k.Version).IsConcurrencyToken();
+        kits.Property(k => k.Supplies).HasConversion<ListColumn<Supply>, ListComparer<Supply>>();
+        kits.Property(k => k.Marks).HasConversion<ListColumn<KitMark>, ListComparer<KitMark>>();
+        kits.HasOne(k => k.Project)
+            .WithOne()
+            .HasForeignKey<KitsRow>(k => k.ProjectId)
+            .OnDelete(DeleteBehavior.Cascade);
+    }
+
+    private static void MapDesk(EntityTypeBuilder<PrintDeskRow> desk)
+    {
+        desk.ToTable("PrintDesks");
+        desk.HasKey(d => d.CourseId);
+        desk.Property(d => d.Address).HasMaxLength(120);
+        desk.Property(d => d.Version).IsConcurrencyToken();
+        desk.Property(d => d.Labels).HasConversion<JsonColumn<LabelSetting>>();
+        desk.HasOne(d => d.Course)
+            .WithOne()
+            .HasForeignKey<PrintDeskRow>(d => d.CourseId)
             .OnDelete(DeleteBehavior.Cascade);
     }
 

@@ -10,6 +10,11 @@ internal static class OrderScope
             ? sellers.Where(s => s.Course!.OwnerId == i.UserId)
             : sellers.Where(s => false);
 
+    public static IQueryable<OrderRow> RunBy(this IQueryable<OrderRow> orders, Viewer viewer) =>
+        viewer is InstructorViewer i
+            ? orders.Where(o => o.Project!.Course!.OwnerId == i.UserId)
+            : orders.Where(o => false);
+
     public static IQueryable<RackRow> RunBy(this IQueryable<RackRow> rack, Viewer viewer) =>
         viewer is InstructorViewer i
             ? rack.Where(r => r.Course!.OwnerId == i.UserId)

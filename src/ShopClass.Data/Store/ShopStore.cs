@@ -50,6 +50,8 @@ public static class ShopStore
         services.AddSingleton<CourseFileStore>();
         services.AddSingleton<SellerStore>();
         services.AddSingleton<RackStore>();
+        services.AddSingleton<OrderStore>();
+        services.AddSingleton<KitStore>();
         services.AddSingleton<InstructorAccounts>();
         services.AddSingleton<StoreBackup>();
         services.AddSingleton<ClassNews>();

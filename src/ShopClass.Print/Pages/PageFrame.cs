@@ -16,6 +16,9 @@ internal sealed record PageFrame(
     double TextSize = Sheet.TextSize
 )
 {
+    /// <summary>Whether nothing stands about the edges: labels fill the paper themselves.</summary>
+    public bool IsBare { get; init; }
+
     /// <summary>Clear on all four sides: most printers cannot print nearer to the edge.</summary>
     public const double Margin = 40;
 

@@ -81,13 +81,27 @@ internal sealed partial class Sheet : IDisposable
         y += drawing.Height + 4;
     }
 
+    /// <summary>A drawing with its top left corner at a place on the paper, wherever the text is.</summary>
+    public void Place(Drawing drawing, double left, double top) =>
+        tags.AsFigure(
+            drawing.TextTwin,
+            new XRect(left, top, drawing.Width, drawing.Height),
+            () => new PdfPen(page, Letters).Draw(drawing, left, top)
+        );
+
+    /// <summary>Turns to a new page.</summary>
+    public void NewPage()
+    {
+        page.Dispose();
+        page = NextPage();
+    }
+
     /// <summary>Turns to a new page unless so much room is left.</summary>
     public void Keep(double height)
     {
         if (y + height <= frame.BodyBottom)
             return;
-        page.Dispose();
-        page = NextPage();
+        NewPage();
     }
 
     private XGraphics NextPage()
@@ -97,7 +111,8 @@ internal sealed partial class Sheet : IDisposable
         sheet.Height = XUnit.FromPoint(frame.Height);
         page = XGraphics.FromPdfPage(sheet);
         y = PageFrame.Margin;
-        tags.AsArtifact(DrawEdges);
+        if (!frame.IsBare)
+            tags.AsArtifact(DrawEdges);
         return page;
     }
 

@@ -41,6 +41,7 @@ internal static class PdfInks
             { Ink: Ink.Wood } => new XSolidBrush(XColor.FromGrayScale(0.95)),
             Box { Ink: Ink.Blank } => new XSolidBrush(XColor.FromArgb(150, 255, 255, 255)),
             Oval { Ink: Ink.Defect } => new XSolidBrush(XColor.FromGrayScale(0.7)),
+            Box { Ink: Ink.Lettering } => new XSolidBrush(Black),
             Oval { Ink: Ink.Dimension } => new XSolidBrush(Soft),
             Oval { Ink: Ink.Accent } => XBrushes.White,
             _ => null,

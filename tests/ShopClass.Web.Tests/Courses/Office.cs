@@ -6,6 +6,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Tests;
+using ShopClass.Web.Features.Printing;
 
 namespace ShopClass.Web.Tests.Courses;
 
@@ -26,6 +27,10 @@ internal sealed class Office : IAsyncDisposable
         screen.Services.AddSingleton(store.Files);
         screen.Services.AddSingleton(store.Services.GetRequiredService<SellerStore>());
         screen.Services.AddSingleton(store.Services.GetRequiredService<RackStore>());
+        screen.Services.AddSingleton(store.Services.GetRequiredService<OrderStore>());
+        screen.Services.AddSingleton(store.Services.GetRequiredService<KitStore>());
+        screen.Services.AddSingleton(TimeProvider.System);
+        screen.Services.AddSingleton<PrintTray>();
     }
 
     public ThrowAwayStore Store { get; }

@@ -11,8 +11,44 @@ namespace ShopClass.Web.Features.Orders;
 /// <summary>Price lists and orders as CSV files, for the course's instructor.</summary>
 public static class OrderDownloads
 {
-    public static void MapOrders(this IEndpointRouteBuilder routes) =>
+    public static void MapOrders(this IEndpointRouteBuilder routes)
+    {
         routes.MapGet("/orders/prices/{sellerId:guid}", PricesAsync).RequireAuthorization();
+        MapOrder(routes, "csv", (order, _) => OrderCsv.Order(order));
+        MapOrder(routes, "kits", (order, _) => OrderCsv.Kits(order));
+        MapOrder(routes, "costs", OrderCsv.Costs);
+        Printing.PrintTray.Map(routes);
+    }
+
+    private static void MapOrder(
+        IEndpointRouteBuilder routes,
+        string what,
+        Func<ClassOrder, IReadOnlyList<Supply>, string> write
+    ) =>
+        routes
+            .MapGet(
+                $"/orders/{what}/{{orderId:guid}}",
+                async (
+                    Guid orderId,
+                    ClaimsPrincipal person,
+                    HttpResponse response,
+                    OrderStore orders,
+                    KitStore kits,
+                    CancellationToken cancel
+                ) =>
+                {
+                    if (
+                        person.ToViewer() is not { } viewer
+                        || await orders.FindAsync(viewer, orderId, cancel) is not { } found
+                        || await kits.FindAsync(viewer, found.ProjectId, cancel) is not { } also
+                    )
+                        return Results.NotFound();
+                    var name =
+                        $"{(what == "csv" ? "order" : what)}-{found.Order.Ask.Project.Name}-{found.Number}";
+                    return Csv(response, name, write(found.Order, also.Supplies));
+                }
+            )
+            .RequireAuthorization();
 
     internal static IResult Csv(HttpResponse response, string name, string text)
     {
