@@ -41,8 +41,8 @@ internal sealed class ClosingSteps(Job job)
                     $"Take the {word} of {Words.Short(names)} from {(names.Count == 1 ? "its" : "their")} place",
                 Pieces = names,
                 Line = LineKind.Knife,
-                MarkedFrom = open.TakenFrom is { } mate
-                    ? $"{mate}, in place"
+                MarkedFrom = open.TakenFrom is { } place
+                    ? $"{place}, in place"
                     : "the parts it must meet",
                 Marks = Noted(pieces[0].Part),
                 Technique = job.Technique("TakeLength"),
@@ -52,7 +52,8 @@ internal sealed class ClosingSteps(Job job)
                 Open = [.. pieces.Select(p => Now(p, open, OpenState.TakenFromMate))],
                 Time = job.Pace.Flat(2 + pieces.Count, "to hold in place and mark"),
             },
-            [eventStep]
+            // What it is taken from must be at its own size, also where no joint is fitted first.
+            [eventStep, .. open.TakenFrom is { } mate ? job.Of(mate).Select(p => p.Last) : []]
         );
         foreach (var piece in pieces)
             Cut(piece, open);
@@ -168,8 +169,8 @@ internal sealed class ClosingSteps(Job job)
                 Saw = isSawn ? Saws.For(SawKind.BackSaw, job.Rules) : null,
                 Support = isPrepared ? null : Support.Bench,
                 Line = LineKind.Knife,
-                MarkedFrom = open.TakenFrom is { } mate
-                    ? $"{mate}, in place"
+                MarkedFrom = open.TakenFrom is { } place
+                    ? $"{place}, in place"
                     : "the parts it lies flush with",
                 Hold = isPrepared
                     ? ""
