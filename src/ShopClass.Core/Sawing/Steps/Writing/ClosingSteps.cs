@@ -52,8 +52,11 @@ internal sealed class ClosingSteps(Job job)
                 Open = [.. pieces.Select(p => Now(p, open, OpenState.TakenFromMate))],
                 Time = job.Pace.Flat(2 + pieces.Count, "to hold in place and mark"),
             },
-            // What it is taken from must be at its own size, also where no joint is fitted first.
-            [eventStep, .. open.TakenFrom is { } mate ? job.Of(mate).Select(p => p.Last) : []]
+            // Where no joint is fitted first, what it is taken from must at least be at its own size.
+            eventStep is null
+            && open.TakenFrom is { } taken
+                ? job.Of(taken).Select(p => p.Last)
+                : [eventStep]
         );
         foreach (var piece in pieces)
             Cut(piece, open);
