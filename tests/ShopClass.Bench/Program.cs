@@ -20,6 +20,7 @@ return args.FirstOrDefault() switch
         arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll",
         arguments.Number("times", 5)
     ),
+    "orders" => OrdersBench.Run(arguments),
     "lessons" => await LessonsBench.Run(),
     "ticks" => await TicksBench.Run(
         arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll",
@@ -54,6 +55,8 @@ static int Usage()
             from starting the published app on an existing store to its first page, beside starting an empty program
         ticks [--app PATH] [--students N] [--seconds S] [--pause MS]
             a class ticking steps on the published app: ms to a durable answer, and whether anything was lost or doubled
+        orders [--students N]
+            orders wood for a class in every way, then prints its sheets and everyone's kit sheet
         lessons
             plans classes of made-up work and the demo course by the rule and then with the solver; every plan is reviewed
         micro [BenchmarkDotNet options]

@@ -17,7 +17,7 @@ public static class ClassOrders
         var all = ask.Sellers.SelectMany(s => s.Stock.Select(k => (s, k))).ToList();
         return ask.Way switch
         {
-            OrderWay.Cheapest => trial.Cheapest(all, KitWay.Pooled),
+            OrderWay.Cheapest => Cheapest(ask, trial, all),
             OrderWay.WholeBoards => trial.Cheapest(all, KitWay.WholeBoards),
             OrderWay.FewestSellers => FewestSellers(ask, trial),
             OrderWay.FewestSizes => FewestSizes(trial, all),
@@ -27,6 +27,26 @@ public static class ClassOrders
 
     /// <summary>The key a line of stock has in the planner's request.</summary>
     internal static string KeyOf(string sellerId, PricedStock stock) => $"{sellerId}/{stock.Id}";
+
+    // Packs are rounded up after the choice, so a choice from one seller alone may come out cheaper than one from all.
+    private static ClassOrder Cheapest(
+        OrderAsk ask,
+        OrderTrial trial,
+        List<(SellerList Seller, PricedStock Stock)> all
+    )
+    {
+        var order = trial.Cheapest(all, KitWay.Pooled);
+        if (ask.Sellers.Count < 2)
+            return order;
+        return ask.Sellers.Aggregate(
+            order,
+            (best, seller) =>
+                OrderTrial.Better(
+                    best,
+                    trial.Cheapest([.. seller.Stock.Select(k => (seller, k))], KitWay.Pooled)
+                )
+        );
+    }
 
     private static ClassOrder FewestSellers(OrderAsk ask, OrderTrial trial)
     {

@@ -75,6 +75,7 @@ public sealed class PrintRun(
 
         if (kind is SheetKind.KitSheets or SheetKind.StorySticks)
         {
+            var without = new List<string>();
             foreach (var student in Chosen)
             {
                 if (await PlanOfAsync(student, cancel) is { } content)
@@ -86,8 +87,13 @@ public sealed class PrintRun(
                         cancel
                     );
                 else
-                    _leftOut.Add($"{PrintChoice.Name(kind)}: {student.Shown} has no plan yet.");
+                    without.Add(student.Shown);
             }
+
+            if (without.Count > 0)
+                _leftOut.Add(
+                    $"{PrintChoice.Name(kind)}: no plan yet for {string.Join(", ", without)}."
+                );
         }
         else if (await Task.Run(() => ForTheClass(kind), cancel) is { } sheet)
         {

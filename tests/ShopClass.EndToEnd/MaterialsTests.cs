@@ -1,0 +1,116 @@
+using System.Text;
+using Microsoft.Playwright;
+
+namespace ShopClass.EndToEnd;
+
+/// <summary>The demo class's materials: what to buy, who gets what, and everything for the first evening in one file.</summary>
+[Collection(OneApp.Name)]
+public sealed class MaterialsTests(RunningApp app)
+{
+    [Fact]
+    public async Task An_instructor_orders_wood_keeps_the_order_and_prints_the_set()
+    {
+        await using var desk = await Person.AtADesk(app);
+        await desk.OpenDemoAsInstructor();
+        var course = (await DemoPages.All(desk)).Single(p => p.Name == "course").Path;
+        await desk.Open(course + "/materials");
+        await desk.WaitUntilQuiet();
+        await LookAsync(desk, "materials");
+        var order = (
+            await desk
+                .Page.GetByRole(AriaRole.Link, new() { Name = "Bench hook" })
+                .First.GetAttributeAsync("href")
+        )!;
+        await LookAtSellerAsync(desk, course);
+
+        await desk.Open(order);
+        await desk
+            .Page.GetByRole(AriaRole.Button, new() { Name = "Work out what to buy" })
+            .ClickAsync();
+        var keep = desk.Page.GetByRole(AriaRole.Button, new() { Name = "Keep it as order 1" });
+        await Assertions.Expect(keep).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await keep.ClickAsync();
+        await Assertions
+            .Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Order 1" }))
+            .ToBeVisibleAsync(new() { Timeout = RunningApp.Patience });
+        await LookAsync(desk, "order");
+
+        await desk.Open(order.Replace("/orders/", "/kits/", StringComparison.Ordinal));
+        await desk.WaitUntilQuiet();
+        await LookAsync(desk, "kits");
+        await PrintAsync(desk, course, order[(order.LastIndexOf('/') + 1)..]);
+        desk.SawNothingStrange();
+
+        if (Environment.GetEnvironmentVariable("SHOPCLASS_LOOK") is null)
+            return;
+        await using var phone = await Person.OnAPhone(app, dark: true);
+        await phone.OpenDemoAsInstructor();
+        foreach (
+            var (name, path) in new[]
+            {
+                ("materials-phone", course + "/materials"),
+                ("order-phone", order),
+                ("print-phone", course + "/print"),
+            }
+        )
+        {
+            await phone.Open(path);
+            await phone.WaitUntilQuiet();
+            await LookAsync(phone, name);
+        }
+    }
+
+    private static async Task LookAtSellerAsync(Person desk, string course)
+    {
+        await desk.Page.GetByRole(AriaRole.Link, new() { Name = "Quern Lane Timber" }).ClickAsync();
+        await Assertions
+            .Expect(desk.Page.Locator(".stock-table"))
+            .ToBeVisibleAsync(new() { Timeout = RunningApp.Patience });
+        Assert.Contains(course, desk.Page.Url, StringComparison.Ordinal);
+        await LookAsync(desk, "seller");
+    }
+
+    private static async Task PrintAsync(Person desk, string course, string project)
+    {
+        await desk.Open($"{course}/print?project={project}");
+        await desk.WaitUntilQuiet();
+        foreach (
+            var sheet in new[]
+            {
+                "Project sheet",
+                "Materials order",
+                "Receiving sheet",
+                "Preparation list",
+                "Cost sheet",
+                "Kit labels",
+            }
+        )
+            await desk.Page.GetByText(sheet).First.ClickAsync();
+        await desk
+            .Page.GetByRole(AriaRole.Button, new() { Name = "Make the print set" })
+            .ClickAsync();
+        var open = desk.Page.GetByRole(AriaRole.Link, new() { Name = "Open it to print" });
+        await Assertions.Expect(open).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await LookAsync(desk, "print");
+        var set = await desk.Page.APIRequest.GetAsync(
+            desk.AddressOf((await open.GetAttributeAsync("href"))!)
+        );
+        Assert.Equal("application/pdf", set.Headers["content-type"]);
+        var pdf = await set.BodyAsync();
+        Assert.StartsWith("%PDF", Encoding.ASCII.GetString(pdf, 0, 4), StringComparison.Ordinal);
+        if (Environment.GetEnvironmentVariable("SHOPCLASS_LOOK") is { } folder)
+            await File.WriteAllBytesAsync(
+                Path.Combine(folder, "set.pdf"),
+                pdf,
+                TestContext.Current.CancellationToken
+            );
+    }
+
+    private static async Task LookAsync(Person person, string name)
+    {
+        if (Environment.GetEnvironmentVariable("SHOPCLASS_LOOK") is { } folder)
+            await person.Page.ScreenshotAsync(
+                new() { Path = Path.Combine(folder, name + ".png"), FullPage = true }
+            );
+    }
+}
