@@ -52,7 +52,11 @@ public class ClassOracleTests
                         return;
                     var plan = ClassPlannerTests.Plan(request);
                     Assert.True(plan.Bound <= least, $"bound {plan.Bound}, optimum {least}");
-                    Assert.Equal(least, plan.Cost);
+                    // Four and more small boards may cost less than the best three.
+                    if (plan.Purchases.Sum(p => p.Count) <= 3)
+                        Assert.Equal(least, plan.Cost);
+                    else
+                        Assert.True(plan.Cost <= least, $"cost {plan.Cost}, three boards {least}");
                 },
                 iter: 15,
                 threads: 1
