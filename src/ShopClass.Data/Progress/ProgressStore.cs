@@ -16,7 +16,7 @@ public sealed class ProgressStore(
     PlanStore plans,
     TimeProvider clock,
     ClassNews news
-)
+) : IDisposable
 {
     private static readonly StepActionKind[] OfInstructors =
     [
@@ -27,6 +27,7 @@ public sealed class ProgressStore(
     ];
 
     private readonly PlansInHand inHand = new(plans);
+    private readonly Turns oneAtATime = new();
 
     /// <summary>A plan and how far it is done; null when it is not the viewer's.</summary>
     public async Task<PlanInHand?> FindAsync(
@@ -98,10 +99,15 @@ public sealed class ProgressStore(
     )
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
+        // Unpacked before the turn to write: nobody waits for somebody else's plan.
+        if (
+            await CourseOfAsync(shop, viewer, planId, cancel) is null
+            || await inHand.FindAsync(viewer, planId, cancel) is not { } plan
+        )
+            return Outcome<PlanInHand>.NotFound();
+        using var turn = await oneAtATime.TakeAsync(cancel);
         await using var writing = await shop.Database.BeginTransactionAsync(cancel);
         if (await CourseOfAsync(shop, viewer, planId, cancel) is not { } course)
-            return Outcome<PlanInHand>.NotFound();
-        if (await inHand.FindAsync(viewer, planId, cancel) is not { } plan)
             return Outcome<PlanInHand>.NotFound();
         var said = await SaidAsync(shop, planId, cancel);
         var there = await shop.Set<StepActionRow>()
@@ -169,6 +175,8 @@ public sealed class ProgressStore(
 
         return room;
     }
+
+    public void Dispose() => oneAtATime.Dispose();
 
     private static FieldProblem? ProblemWith(
         Viewer viewer,
