@@ -51,8 +51,7 @@ internal sealed class HoldingOrder
         cost = new (int, int)[lines.Count + 1, lines.Count + 1];
         for (var count = 1; count <= lines.Count; count++)
         for (var first = 0; first + count <= lines.Count; first++)
-            cost[first, first + count] = Enumerable
-                .Range(first, count)
+            cost[first, first + count] = Possible(first, first + count)
                 .Min(cut => CostOf(cut, first, first + count));
     }
 
@@ -83,8 +82,7 @@ internal sealed class HoldingOrder
 
     private (int Cut, Turn Why) Choose(int first, int end)
     {
-        var best = Enumerable
-            .Range(first, end - first)
+        var best = Possible(first, end)
             .Where(cut => CostOf(cut, first, end) == cost[first, end])
             .ToList();
         foreach (var cut in best.Where(cut => isEndTrim(lines[cut])))
@@ -99,6 +97,15 @@ internal sealed class HoldingOrder
             return (leftover[0].Cut, Turn.LongLeftover);
         return (best[0], best[0] == first ? Turn.FromTheMarkedEnd : Turn.ToKeepLength);
     }
+
+    /// <summary>
+    /// The cuts that can be the next. One that takes off less than a kerf beside another kerf can only follow that other:
+    /// before it, the saw would take its whole width.
+    /// </summary>
+    private IEnumerable<int> Possible(int first, int end) =>
+        Enumerable
+            .Range(first, end - first)
+            .Where(cut => cut == first || pieces[cut].Long > Length.Zero);
 
     /// <summary>The leftover that this cut sets free at an end of the piece.</summary>
     private Length LeftoverFreed(int cut, int first, int end)
