@@ -41,7 +41,8 @@ public static class TurnMaker
     {
         // For each step, the turns after which it is done; a step done before the course passes on what it waited for.
         var doneBy = new SortedSet<int>[steps.Count + 1];
-        var practised = new SortedDictionary<Skill, int>();
+        // A skill may be practised more than once, at different stations: every practice comes before the real cut.
+        var practised = new SortedDictionary<Skill, SortedSet<int>>();
         foreach (var group in Groups(steps, isDoneBefore))
         {
             var after = new SortedSet<int>(
@@ -56,8 +57,8 @@ public static class TurnMaker
             }
 
             var isPractice = group[0].Kind is StepKind.Practise;
-            if (!isPractice && practised.TryGetValue(group[0].Skill, out var practice))
-                after.Add(practice);
+            if (!isPractice && practised.TryGetValue(group[0].Skill, out var practices))
+                after.UnionWith(practices);
             var parts = PartsOf(group);
             for (var part = 1; part <= parts; part++)
             {
@@ -68,7 +69,10 @@ public static class TurnMaker
             foreach (var step in group)
                 doneBy[step.Number] = after;
             if (isPractice)
-                practised[group[0].Skill] = turns.Count - 1;
+            {
+                practised.TryAdd(group[0].Skill, []);
+                practised[group[0].Skill].Add(turns.Count - 1);
+            }
         }
     }
 
