@@ -36,9 +36,10 @@ public sealed class RoomTests(RunningApp app)
 
         await good.ClickAsync();
         await Expect(good).ToHaveCountAsync(0);
-        await room.GetByRole(AriaRole.Button, new() { Name = "Helped Lotte Brandsma" })
-            .ClickAsync();
-        await Expect(room.GetByText("Nobody calls.")).ToBeVisibleAsync();
+        // Only Lotte's call: other students of the same demo course may be calling meanwhile.
+        var helped = room.GetByRole(AriaRole.Button, new() { Name = "Helped Lotte Brandsma" });
+        await helped.ClickAsync();
+        await Expect(helped).ToHaveCountAsync(0);
         await student.Open("/my/steps");
         await Expect(phone.GetByText("· 1 done")).ToBeVisibleAsync();
         instructor.SawNothingStrange();
