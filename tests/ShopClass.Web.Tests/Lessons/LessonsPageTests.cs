@@ -113,6 +113,29 @@ public sealed class LessonsPageTests : IAsyncLifetime
             StringComparison.Ordinal
         );
         Assert.True(Button(page, "Make the plan of lessons").HasAttribute("disabled"));
+        Assert.Equal(
+            $"/courses/{_room.Course.Id}?project={_room.Project.Id}",
+            page.FindAll("a").Single(a => a.TextContent == "Plan everyone").GetAttribute("href")
+        );
+    }
+
+    [Fact]
+    public async Task Many_students_without_a_board_are_one_line_that_opens()
+    {
+        for (var n = 0; n < 6; n++)
+            await _room.Store.Students.AddAsync(
+                _room.Instructor,
+                _room.Course.Id,
+                new($"Student {n}", "", false),
+                Cancel
+            );
+
+        var page = Open();
+
+        var folded = page.FindAll("details")
+            .Single(d => d.TextContent.Contains("notes on the way", StringComparison.Ordinal));
+        Assert.False(folded.HasAttribute("open"));
+        Assert.Contains("Student 5 has no board", folded.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
