@@ -4,7 +4,7 @@ namespace ShopClass.EndToEnd;
 
 /// <summary>
 /// Takes pictures of the running app: the README's when <c>docs/pictures/make</c> asks, and of every page at both widths
-/// and in both lights when SHOPCLASS_LOOK names a folder.
+/// and in both lights when SHOPCLASS_LOOK names a folder (SHOPCLASS_PAGE, one page's name, takes that page only).
 /// </summary>
 [Collection(OneApp.Name)]
 public sealed class Pictures(RunningApp app)
@@ -21,7 +21,12 @@ public sealed class Pictures(RunningApp app)
             {
                 var name = $"{(person == desk ? "desk" : "phone")}-{(dark ? "dark" : "light")}";
                 await person.OpenDemoAsInstructor();
-                foreach (var (page, path) in await DemoPages.All(person))
+                var only = Environment.GetEnvironmentVariable("SHOPCLASS_PAGE");
+                foreach (
+                    var (page, path) in (await DemoPages.All(person)).Where(p =>
+                        only is null || p.Name == only
+                    )
+                )
                 {
                     await person.Open(path);
                     await person.WaitUntilQuiet();

@@ -1,4 +1,5 @@
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Wishes;
 using ShopClass.Core.Projects;
 using ShopClass.Print.Sheets;
 using Xunit;
@@ -207,6 +208,22 @@ public class KitSheetTests
             Printed(Paper.A4, Content(cedar)).Text,
             StringComparison.Ordinal
         );
+    }
+
+    [Fact]
+    public void The_sheet_says_which_wood_is_kept_for_a_spare()
+    {
+        var plan = SamplePlans.Shelf();
+        var spare = Spares.Of(plan);
+        Assert.NotNull(spare);
+        var text = Printed(Paper.A4, Content(plan)).Text;
+        Assert.Contains(
+            PrintedSheet.Plain(Spares.Sentence(spare, plan.Request)),
+            text,
+            StringComparison.Ordinal
+        );
+        // Also on the drawing.
+        Assert.Contains($"spare {spare.Letter}", text, StringComparison.Ordinal);
     }
 
     internal static PrintedSheet Printed(Paper paper, KitSheetContent? content = null) =>

@@ -43,6 +43,8 @@ internal static class MarkedBoard
         WoodSketch.AddDefectFrames(sketch, plan.Board);
         foreach (var piece in plan.Leftovers.Where(p => p.Fate is PieceFate.Offcut))
             sketch.Rect(piece.Rect, Ink.Offcut);
+        if (plan.Spare is { } spare)
+            sketch.Rect(spare.Place, Ink.Offcut, $"spare {spare.Letter}");
         foreach (var (blank, rect) in plan.Blanks)
             AddBlank(sketch, plan, blank, rect);
         foreach (var cut in plan.Cuts)
@@ -70,9 +72,11 @@ internal static class MarkedBoard
     {
         var outside = new List<(BoardRect Rect, string Name)>();
         foreach (var (blank, rect) in plan.Blanks)
-            AddName(rect, blank.Key.ToString(), Ink.Lettering);
+            AddName(rect, rect, blank.Key.ToString(), Ink.Lettering);
         foreach (var piece in plan.Leftovers.Where(p => p.Fate is PieceFate.Offcut))
-            AddName(piece.Rect, "offcut", Ink.Quiet);
+            AddName(piece.Rect, BesideTheSpare(plan, piece.Rect), "offcut", Ink.Quiet);
+        if (plan.Spare is { } spare)
+            AddName(spare.Place, spare.Place, $"spare {spare.Letter}", Ink.Quiet);
         return
         [
             .. outside
@@ -80,11 +84,27 @@ internal static class MarkedBoard
                 .Select(g => NoteOn(sketch.Scale, [.. g], g.Key.Item3)),
         ];
 
-        void AddName(BoardRect rect, string name, Ink ink)
+        void AddName(BoardRect rect, BoardRect room, string name, Ink ink)
         {
-            if (!Fitting.Write(sketch, plan.ClearPartOf(rect), name, plan.SizeOf(rect), ink))
+            if (!Fitting.Write(sketch, plan.ClearPartOf(room), name, plan.SizeOf(rect), ink))
                 outside.Add((rect, name));
         }
+    }
+
+    /// <summary>What of an offcut lies past the spare, or beside it where nothing lies past it.</summary>
+    private static BoardRect BesideTheSpare(PlanOnBoard plan, BoardRect offcut)
+    {
+        if (plan.Spare?.Place is not { } place || !offcut.Contains(place))
+            return offcut;
+        return place.To < offcut.To
+            ? offcut with
+            {
+                From = place.To,
+            }
+            : offcut with
+            {
+                Near = place.Far,
+            };
     }
 
     /// <summary>One note for pieces of one size that lie beside one another.</summary>

@@ -1,6 +1,7 @@
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Wishes;
 using ShopClass.Core.Projects;
 using ShopClass.Core.Sawing;
 
@@ -22,6 +23,9 @@ internal sealed record PlanOnBoard(
     Precision Precision
 )
 {
+    /// <summary>The spare that wood of this board is kept for.</summary>
+    public Spare? Spare { get; init; }
+
     /// <summary>Gathers it.</summary>
     public static PlanOnBoard Of(CheckedPlan plan, string boardId)
     {
@@ -46,7 +50,10 @@ internal sealed record PlanOnBoard(
             ],
             plan.Request.Project,
             plan.Request.Rules.Precision
-        );
+        )
+        {
+            Spare = Spares.Of(plan) is { } spare && spare.BoardId == boardId ? spare : null,
+        };
     }
 
     /// <summary>The marks along the board, in order.</summary>

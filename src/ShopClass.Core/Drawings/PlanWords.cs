@@ -22,6 +22,10 @@ internal static class PlanWords
         lines.AddRange(
             plan.Leftovers.Where(p => p.Fate is PieceFate.Waste).Select(p => Leftover("Waste", p))
         );
+        if (plan.Spare is { } spare)
+            lines.Add(
+                $"Room for a spare {spare.Letter}, {plan.SizeOf(spare.Place)} {Unit(plan)}, {Place(spare.Place, plan.Precision)}."
+            );
         lines.AddRange(
             plan.TapeMarks()
                 .Select(m =>

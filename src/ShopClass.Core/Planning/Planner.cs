@@ -18,7 +18,7 @@ public static class Planner
         CancellationToken cancel = default
     )
     {
-        var plan = new PlanSearch(request, progress, cancel).Run();
+        var plan = Wishes.Polish.Of(request, new PlanSearch(request, progress, cancel).Run());
         return plan.IsComplete || plan.IsProvenImpossible
             ? plan
             : plan with

@@ -1,6 +1,7 @@
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Wishes;
 using ShopClass.Core.Sawing;
 
 namespace ShopClass.Core.Remakes;
@@ -26,7 +27,11 @@ internal sealed class PiecesAtHand
         ArgumentOutOfRangeException.ThrowIfGreaterThan(mishap.CutsMade, steps.Count - 1);
         pieces = steps[mishap.CutsMade].Pieces;
         Place = PlaceOf(mishap.Plan.Plan, mishap.Spoiled);
+        Spare = Spares.Of(mishap.Plan);
     }
+
+    /// <summary>The spare the plan keeps wood for.</summary>
+    public Spare? Spare { get; }
 
     /// <summary>Where the spoiled blank lies, and on which board.</summary>
     public (string BoardId, BoardRect Rect, PlacedBlank Blank) Place { get; }
@@ -38,10 +43,18 @@ internal sealed class PiecesAtHand
     public IReadOnlyList<Board> Free =>
         [
             .. Remainders(),
-            .. pieces
-                .Where(p => p.Fate is PieceFate.Offcut or PieceFate.Waste)
-                .Select((p, i) => AsBoard(p.BoardId, p.Rect, $"free {i + 1}", FreeName(p))),
+            .. LeftOver.Select((p, i) => AsBoard(p.BoardId, p.Rect, FreeId(i), FreeName(p))),
         ];
+
+    /// <summary>Which of <see cref="Free"/> holds the wood kept for the spare; null while it is not sawn free.</summary>
+    public string? ReservedId =>
+        Spare is { } spare
+            ? LeftOver
+                .Select((p, i) => (Piece: p, Id: FreeId(i)))
+                .Where(x => x.Piece.BoardId == spare.BoardId && x.Piece.Rect.Contains(spare.Place))
+                .Select(x => x.Id)
+                .FirstOrDefault()
+            : null;
 
     /// <summary>Wood that blanks are still to be sawn from, with the lost place marked bad.</summary>
     public IReadOnlyList<Board> Unsawn =>
@@ -105,6 +118,11 @@ internal sealed class PiecesAtHand
         if (behind.From < behind.To)
             yield return AsBoard(sawn.BoardId, behind, "left behind", name);
     }
+
+    private IEnumerable<Piece> LeftOver =>
+        pieces.Where(p => p.Fate is PieceFate.Offcut or PieceFate.Waste);
+
+    private static string FreeId(int index) => $"free {index + 1}";
 
     private static string FreeName(Piece piece) =>
         piece.Fate is PieceFate.Offcut ? "offcut" : "waste";

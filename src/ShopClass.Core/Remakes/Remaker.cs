@@ -58,21 +58,43 @@ public static class Remaker
 
     private static Tried FromOffcut(Bench bench)
     {
-        var boards = bench.Pieces.Free;
         var parts = bench.Alone(WithoutGlueUp(bench.Request.Project));
-        if (Plan(bench, parts, boards) is { } plan)
-            return Open(
-                RemakeWay.Offcut,
-                $"Saw {bench.Spoiled} again from {From(plan)}.",
-                plan,
-                parts
-            );
+        foreach (var (boards, note) in FreeInTurn(bench))
+        {
+            if (Plan(bench, parts, boards) is { } plan)
+                return Open(
+                    RemakeWay.Offcut,
+                    $"Saw {bench.Spoiled} again from {From(plan)}.{note}",
+                    plan,
+                    parts
+                );
+        }
+
         return Closed(
             RemakeWay.Offcut,
-            boards.Count == 0
+            bench.Pieces.Free.Count == 0
                 ? $"Nothing lies free yet that {bench.Spoiled} could be sawn from."
                 : $"No offcut has room for {bench.Spoiled} in one piece."
         );
+    }
+
+    /// <summary>
+    /// The free pieces in the order they are tried: the spare's wood first for the part it is kept for, and last for any
+    /// other.
+    /// </summary>
+    private static IEnumerable<(IReadOnlyList<Board> Boards, string Note)> FreeInTurn(Bench bench)
+    {
+        var free = bench.Pieces.Free;
+        if (bench.Pieces is not { Spare: { } spare, ReservedId: { } id })
+            return [(free, "")];
+        var kept = free.Where(b => b.Id == id).ToList();
+        return bench.Part.Letter == spare.Letter
+            ? [(kept, $" It is the wood kept for a spare {spare.Letter}."), (free, "")]
+            :
+            [
+                (free.Except(kept).ToList(), ""),
+                (free, $" That uses the wood kept for a spare {spare.Letter}."),
+            ];
     }
 
     private static Tried GluedUp(Bench bench)

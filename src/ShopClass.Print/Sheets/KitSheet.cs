@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Wishes;
 using ShopClass.Print.Pages;
 
 namespace ShopClass.Print.Sheets;
@@ -62,12 +63,21 @@ public static class KitSheet
         KitBoards.Write(sheet, plan);
         KitCuts.Write(sheet, plan, content.IsLeftHanded);
         KitParts.Write(sheet, plan);
+        WriteSpare(sheet, plan);
         sheet.Heading("Tools to set out");
         sheet.TickList(ToolList.For(plan));
         sheet.Heading("Before you saw", keepWith: 120);
         sheet.List(Cautions.For(plan));
         sheet.Heading("How good the plan is");
         sheet.Paragraph(PlanQuality.Sentence(plan.Plan));
+    }
+
+    private static void WriteSpare(Sheet sheet, CheckedPlan plan)
+    {
+        if (Spares.Of(plan) is not { } spare)
+            return;
+        sheet.Heading("Spare");
+        sheet.Paragraph(Spares.Sentence(spare, plan.Request));
     }
 
     private static void WriteWarnings(Sheet sheet, KitSheetContent content)

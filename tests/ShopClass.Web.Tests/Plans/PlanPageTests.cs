@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Components.Web;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning.Alternatives;
 using ShopClass.Core.Planning.Reasons;
+using ShopClass.Core.Planning.Wishes;
 using ShopClass.Data.Access;
 using ShopClass.Web.Features.Plans;
 
@@ -87,6 +88,29 @@ public sealed class PlanPageTests : IAsyncLifetime
         Assert.Equal(
             BlankReasons.Of((await NewestAsync())!.Checked).Select(r => r.Sentence),
             page.FindAll(".blank-whys dd p").Select(p => p.TextContent)
+        );
+    }
+
+    [Fact]
+    public async Task The_page_lists_what_the_craft_likes_and_where_the_spare_is_kept()
+    {
+        await _room.LogAsync(Classroom.Pine);
+        var page = Open();
+        page.WaitForElement(".wishes", Patience);
+
+        var plan = (await NewestAsync())!.Checked;
+        var wishes = WishesMet.Of(plan);
+        Assert.NotEmpty(wishes);
+        Assert.Equal(
+            wishes.Select(w => $"{(w.IsMet ? "Yes" : "Not here")} {w.Sentence}"),
+            page.FindAll(".wishes li").Select(li => li.TextContent.Trim())
+        );
+        var spare = Spares.Of(plan);
+        Assert.NotNull(spare);
+        Assert.Contains(
+            Spares.Sentence(spare, plan.Request),
+            page.Find("section[aria-labelledby=the-craft] > p:last-child").TextContent,
+            StringComparison.Ordinal
         );
     }
 
