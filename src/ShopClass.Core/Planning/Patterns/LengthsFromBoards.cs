@@ -3,11 +3,16 @@ namespace ShopClass.Core.Planning.Patterns;
 /// <summary>
 /// Fewest boards for pieces of their full width: what a single-width board, or a strip, is crosscut into. First what is sure
 /// (<see cref="EasyBoards"/>), then two quick fillings against two quick bounds, then column generation for a bound
-/// that is nearly always exact, then diving for a plan that meets it.
+/// that is nearly always exact, then diving for a plan that meets it. Where the first dives miss it, the list of all patterns
+/// such a plan can hold is often short enough to be searched to its end (<see cref="TightPatterns"/>, <see cref="ExactCover"/>).
 /// </summary>
 public static class LengthsFromBoards
 {
-    private const int Starts = 40;
+    private const int FirstStarts = 2;
+    private const int MoreStarts = 38;
+    private const int MostPatterns = 1000;
+    private const int MostNodes = 10_000;
+    private const int SharedWithSearch = 70;
     private const int NodesEach = 40;
     private const int Breadth = 2;
 
@@ -52,13 +57,55 @@ public static class LengthsFromBoards
         var relaxed = new Relaxation(lengths, known);
         relaxed.Solve(best.Count - 1, work);
         bound = Math.Max(bound, relaxed.Bound);
-        for (var target = bound; target < best.Count && !work.IsUp; target++)
+        if (best.Count == bound)
+            return (best, bound);
+        var dive = new PatternDive(lengths, relaxed.Pool, bound, work);
+        if (dive.Find(FirstStarts, NodesEach, Breadth) is { } found)
+            return (found, bound);
+        var part = work.Part(SharedWithSearch);
+        var (exact, isDecided) = Search(lengths, relaxed, bound, part);
+        work.HandBack(part);
+        if (exact != null)
+            return (exact, bound);
+        if (isDecided)
+            bound++;
+        else if (dive.Find(MoreStarts, NodesEach, Breadth) is { } late)
+            return (late, bound);
+        for (
+            var target = isDecided ? bound : bound + 1;
+            target < best.Count && !work.IsUp;
+            target++
+        )
         {
-            var dive = new PatternDive(lengths, relaxed.Pool, target, work);
-            if (dive.Find(Starts, NodesEach, Breadth) is { } found)
-                best = found;
+            var next = new PatternDive(lengths, relaxed.Pool, target, work);
+            if (next.Find(FirstStarts + MoreStarts, NodesEach, Breadth) is { } more)
+                best = more;
         }
 
         return (best, bound);
+    }
+
+    /// <summary>So many boards found by looking through all patterns they can be cut by, or the proof that there is no such plan.</summary>
+    private static (List<Pattern>? Boards, bool IsDecided) Search(
+        Lengths lengths,
+        Relaxation relaxed,
+        int boards,
+        Work work
+    )
+    {
+        var (worth, most) = relaxed.Last;
+        if (worth.Length == 0)
+            return (null, false);
+        var shortBy = (long)boards * most;
+        for (var i = 0; i < worth.Length; i++)
+            shortBy -= (long)worth[i] * lengths.Counts[i];
+        if (shortBy < 0)
+            return (null, true);
+        if (
+            new TightPatterns(lengths, worth, most - shortBy, MostPatterns).All(work) is not { } all
+        )
+            return (null, false);
+        var cover = new ExactCover(lengths, boards, work);
+        return (cover.Find(all, MostNodes), cover.IsDecided);
     }
 }

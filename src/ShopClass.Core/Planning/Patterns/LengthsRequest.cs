@@ -14,7 +14,7 @@ public sealed record LengthWanted(long Length, int Count);
 public sealed record LengthsRequest(long Board, long Kerf, IReadOnlyList<LengthWanted> Wanted)
 {
     /// <summary>How much work may be done, in steps of about a thousand simple looks; the answer depends on it, never on a clock.</summary>
-    public int StepLimit { get; init; } = 500_000;
+    public int StepLimit { get; init; } = 1_000_000;
 }
 
 /// <summary>Boards to crosscut, and the fewest that could ever do.</summary>

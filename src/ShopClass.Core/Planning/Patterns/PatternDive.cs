@@ -20,10 +20,10 @@ internal sealed class PatternDive(
     private int nodes;
     private int variation;
 
-    /// <summary>No more boards than the target, or null when that was not found.</summary>
+    /// <summary>No more boards than the target, or null when these starts did not find them; the next call goes on from there.</summary>
     public List<Pattern>? Find(int starts, int nodesEach, int breadth)
     {
-        for (variation = 0; variation < starts && !work.IsUp; variation++)
+        for (var last = variation + starts; variation < last && !work.IsUp; variation++)
         {
             (enough, nodes) = (Enough[variation % Enough.Length], nodesEach);
             if (Below([], whole.Counts, breadth) is { } found)

@@ -30,6 +30,9 @@ internal sealed class Relaxation
     /// <summary>No way of cutting needs fewer boards.</summary>
     public int Bound { get; private set; }
 
+    /// <summary>The worths of the last board made to measure, and the most that a board is worth by them.</summary>
+    public (int[] Worth, int Most) Last { get; private set; } = ([], 0);
+
     /// <summary>Every pattern made or given.</summary>
     public IReadOnlyList<Pattern> Pool => pool;
 
@@ -51,6 +54,7 @@ internal sealed class Relaxation
             Round(worth);
             if (pricing.Best(worth, Scale, work) is not { } best)
                 return;
+            Last = ([.. worth], best);
             Bound = Math.Max(Bound, Farley(worth, best));
             if (best <= Scale + 64 || Bound >= programme.Boards - 1e-4)
                 return;

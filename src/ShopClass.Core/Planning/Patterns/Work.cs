@@ -16,6 +16,12 @@ internal sealed class Work(int stepLimit, CancellationToken cancel)
     /// <summary>Looks left.</summary>
     public long Left => Math.Max(0, limit - looks);
 
+    /// <summary>Work of its own for one way of searching, some hundredths of what is left; what it took is counted when it is handed back.</summary>
+    public Work Part(int hundredths) => new((int)(Left / LooksInStep * hundredths / 100), cancel);
+
+    /// <summary>Counts what a part took.</summary>
+    public void HandBack(Work part) => looks += part.looks;
+
     /// <summary>Counts some looks; false when the work must end.</summary>
     public bool Take(long some)
     {

@@ -65,7 +65,7 @@ public class LengthsFromBoardsTests
     [MemberData(nameof(PublishedLengths.Names), MemberType = typeof(PublishedLengths))]
     public void The_published_optimum_is_found_and_never_undercut(string name)
     {
-        var request = PublishedLengths.Request(name) with { StepLimit = 20_000 };
+        var request = PublishedLengths.Request(name);
         var plan = Plan(request);
         AssertCuts(request, plan);
         Assert.Equal(PublishedLengths.FewestBoards(name), plan.Boards.Count);
