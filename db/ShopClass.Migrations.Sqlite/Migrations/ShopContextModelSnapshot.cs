@@ -635,6 +635,76 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("Sellers", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.People.InvitationRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CodeHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("LessonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Role")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("UntilUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CodeHash")
+                        .IsUnique();
+
+                    b.HasIndex("CourseId");
+
+                    b.HasIndex("LessonId");
+
+                    b.ToTable("Invitations", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.People.PersonRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("AccountId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("LessonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Role")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SinceUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AccountId");
+
+                    b.HasIndex("LessonId");
+
+                    b.HasIndex("CourseId", "AccountId");
+
+                    b.ToTable("People", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Plans.PlanRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1264,6 +1334,48 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Course");
                 });
 
+            modelBuilder.Entity("ShopClass.Data.People.InvitationRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany()
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopClass.Data.Lessons.LessonRow", "Lesson")
+                        .WithMany()
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Cascade);
+
+                    b.Navigation("Course");
+
+                    b.Navigation("Lesson");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.People.PersonRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Store.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany("People")
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopClass.Data.Lessons.LessonRow", "Lesson")
+                        .WithMany()
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Cascade);
+
+                    b.Navigation("Course");
+
+                    b.Navigation("Lesson");
+                });
+
             modelBuilder.Entity("ShopClass.Data.Plans.PlanRow", b =>
                 {
                     b.HasOne("ShopClass.Data.Projects.ProjectRow", "Project")
@@ -1358,6 +1470,8 @@ namespace ShopClass.Migrations.Sqlite.Migrations
             modelBuilder.Entity("ShopClass.Data.Courses.CourseRow", b =>
                 {
                     b.Navigation("Lessons");
+
+                    b.Navigation("People");
 
                     b.Navigation("Projects");
 

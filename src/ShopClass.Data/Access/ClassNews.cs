@@ -14,7 +14,7 @@ public enum NewsKind
     /// <summary>A student was seen after being away, so that "here" changes.</summary>
     Presence,
 
-    /// <summary>A student or one of their devices may not be here any longer.</summary>
+    /// <summary>A student, one of their devices, a helper or a stand-in may not be here any longer.</summary>
     Ended,
 }
 
@@ -28,7 +28,11 @@ public sealed record News(
     Guid CourseId,
     Guid? StudentId = null,
     Guid? DeviceId = null
-);
+)
+{
+    /// <summary>Which instructor's account; null when it is about none.</summary>
+    public string? AccountId { get; init; }
+}
 
 /// <summary>Tells open pages of this process what has been stored. Told only after the write is durable.</summary>
 public sealed class ClassNews

@@ -1,7 +1,9 @@
 using ShopClass.Core.Courses;
 using ShopClass.Core.Sawing.Steps;
+using ShopClass.Data.Access;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
+using ShopClass.Data.People;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
 
@@ -37,8 +39,12 @@ public sealed class CourseRow
 
     public List<LessonRow> Lessons { get; } = [];
 
+    /// <summary>Helpers and stand-ins.</summary>
+    public List<PersonRow> People { get; } = [];
+
     /// <summary>Its stations; null until they have been saved once.</summary>
     public ShopRow? Shop { get; set; }
 
-    internal CourseView ToView() => new(Id, Name, IsArchived, Rules, Version);
+    internal CourseView ToView(CourseRole? role = CourseRole.Owner) =>
+        new(Id, Name, IsArchived, Rules, Version) { Role = role };
 }

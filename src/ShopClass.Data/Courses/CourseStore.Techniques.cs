@@ -16,7 +16,7 @@ public sealed partial class CourseStore
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         return await shop
-                .Courses.SeenBy(viewer)
+                .Courses.SeenBy(viewer, Deed.SeeCourse)
                 .Where(c => c.Id == courseId)
                 .Select(c => c.TechniqueNotes)
                 .SingleOrDefaultAsync(cancel)

@@ -13,7 +13,11 @@ public sealed record CourseSummary(
     bool IsArchived,
     int Students,
     int Projects
-);
+)
+{
+    /// <summary>What the viewer is in it; null for a student.</summary>
+    public CourseRole? Role { get; init; }
+}
 
 /// <summary>A course with its settings. <see cref="Version"/> changes with every write.</summary>
 public sealed record CourseView(
@@ -22,7 +26,14 @@ public sealed record CourseView(
     bool IsArchived,
     CourseRules Rules,
     Guid Version
-);
+)
+{
+    /// <summary>What the viewer is in it; null for a student.</summary>
+    public CourseRole? Role { get; init; }
+
+    /// <summary>Whether the viewer's role may do it.</summary>
+    public bool May(Deed deed) => Role is { } role && RolePolicy.May(role, deed);
+}
 
 /// <summary>Courses: listing, creating, renaming, archiving, settings.</summary>
 public sealed partial class CourseStore(IDbContextFactory<ShopContext> factory, TimeProvider clock)
@@ -35,7 +46,7 @@ public sealed partial class CourseStore(IDbContextFactory<ShopContext> factory, 
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var found = await shop
-            .Courses.SeenBy(viewer)
+            .Courses.SeenBy(viewer, Deed.SeeCourse)
             .Select(c => new CourseSummary(
                 c.Id,
                 c.Name,
@@ -44,7 +55,22 @@ public sealed partial class CourseStore(IDbContextFactory<ShopContext> factory, 
                 c.Projects.Count
             ))
             .ToListAsync(cancel);
-        return [.. found.OrderBy(c => c.Name, Ordering.OfNames).ThenBy(c => c.Id)];
+        var roles = await RolesAsync(shop, viewer, null, cancel);
+        return
+        [
+            .. found
+                .Select(c =>
+                    c with
+                    {
+                        Role =
+                            viewer is InstructorViewer
+                                ? roles.GetValueOrDefault(c.Id, CourseRole.Owner)
+                                : null,
+                    }
+                )
+                .OrderBy(c => c.Name, Ordering.OfNames)
+                .ThenBy(c => c.Id),
+        ];
     }
 
     /// <summary>One course, or null when it is not the viewer's.</summary>
@@ -57,10 +83,19 @@ public sealed partial class CourseStore(IDbContextFactory<ShopContext> factory, 
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var row = await shop
             .Courses.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, Deed.SeeCourse)
             .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
-        return row?.ToView();
+        return row?.ToView(await RoleAsync(shop, viewer, row, cancel));
     }
+
+    /// <summary>One course where the viewer may do this in it; null where not, and for a student.</summary>
+    public async Task<CourseView?> FindForAsync(
+        Viewer viewer,
+        Guid courseId,
+        Deed deed,
+        CancellationToken cancel = default
+    ) =>
+        await FindAsync(viewer, courseId, cancel) is { } course && course.May(deed) ? course : null;
 
     /// <summary>A new course with the unit's default rules. Refuses an empty or over-long name (field "Name").</summary>
     public async Task<Outcome<CourseView>> CreateAsync(
@@ -166,6 +201,39 @@ public sealed partial class CourseStore(IDbContextFactory<ShopContext> factory, 
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
         return Outcome<CourseView>.Saved(row.ToView());
+    }
+
+    private static async Task<CourseRole?> RoleAsync(
+        ShopContext shop,
+        Viewer viewer,
+        CourseRow course,
+        CancellationToken cancel
+    )
+    {
+        if (viewer is not InstructorViewer instructor)
+            return null;
+        if (course.OwnerId == instructor.UserId)
+            return CourseRole.Owner;
+        return (await RolesAsync(shop, viewer, course.Id, cancel))[course.Id];
+    }
+
+    // Of somebody who helps and stands in, the role that may do more.
+    private static async Task<Dictionary<Guid, CourseRole>> RolesAsync(
+        ShopContext shop,
+        Viewer viewer,
+        Guid? courseId,
+        CancellationToken cancel
+    )
+    {
+        if (viewer is not InstructorViewer instructor)
+            return [];
+        var held = await shop
+            .People.Where(p =>
+                p.AccountId == instructor.UserId && (courseId == null || p.CourseId == courseId)
+            )
+            .Select(p => new { p.CourseId, p.Role })
+            .ToListAsync(cancel);
+        return held.GroupBy(p => p.CourseId).ToDictionary(g => g.Key, g => g.Min(p => p.Role));
     }
 
     private static List<FieldProblem> ProblemsWithName(string tidy) =>

@@ -17,26 +17,34 @@ public sealed class LessonPlanStore(
 )
 {
     /// <summary>What a plan of lessons would be made for now; null when the course is not the viewer's to run.</summary>
-    public async Task<LessonBasis?> BasisAsync(
+    public Task<LessonBasis?> BasisAsync(
         Viewer viewer,
         Guid courseId,
         Guid projectId,
         CancellationToken cancel = default
+    ) => BasisForAsync(viewer, courseId, projectId, Deed.PlanLessons, cancel);
+
+    private async Task<LessonBasis?> BasisForAsync(
+        Viewer viewer,
+        Guid courseId,
+        Guid projectId,
+        Deed deed,
+        CancellationToken cancel
     )
     {
         if (
             viewer is not InstructorViewer
+            || !await HasProjectAsync(viewer, courseId, projectId, deed, cancel)
             || await lessons.FindAsync(viewer, courseId, cancel) is not { } found
-            || !await HasProjectAsync(viewer, courseId, projectId, cancel)
         )
             return null;
         var (work, notes) = (new List<StudentWork>(), new List<string>());
-        var states = (await plans.StatesAsync(viewer, courseId, cancel))
+        var states = (await plans.StatesForAsync(viewer, courseId, deed, cancel))
             .Where(s => s.ProjectId == projectId)
             .ToDictionary(s => s.StudentId);
-        foreach (var student in await students.ListAsync(viewer, courseId, cancel))
+        foreach (var student in await students.ListForAsync(viewer, courseId, deed, cancel))
         {
-            var newest = await plans.NewestAsync(viewer, student.Id, projectId, cancel);
+            var newest = await plans.NewestForAsync(viewer, student.Id, projectId, deed, cancel);
             work.Add(WorkOf(student, newest, states.GetValueOrDefault(student.Id)));
             if (newest is { IsOutOfDate: true })
                 notes.Add($"The plan of {student.Shown} is out of date; its steps may change.");
@@ -67,7 +75,7 @@ public sealed class LessonPlanStore(
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var row = await shop
             .LessonPlans.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, Deed.SeeLessons)
             .Where(p => p.CourseId == courseId && p.ProjectId == projectId)
             .OrderByDescending(p => p.Number)
             .FirstOrDefaultAsync(cancel);
@@ -84,7 +92,7 @@ public sealed class LessonPlanStore(
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var row = await shop
             .LessonPlans.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, Deed.SeeLessons)
             .SingleOrDefaultAsync(p => p.Id == lessonPlanId, cancel);
         return row is null ? null : await ShowAsync(viewer, row, cancel);
     }
@@ -150,12 +158,13 @@ public sealed class LessonPlanStore(
         Viewer viewer,
         Guid courseId,
         Guid projectId,
+        Deed deed,
         CancellationToken cancel
     )
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         return await shop
-            .Projects.RunBy(viewer)
+            .Projects.RunBy(viewer, deed)
             .AnyAsync(p => p.Id == projectId && p.CourseId == courseId, cancel);
     }
 
@@ -181,13 +190,13 @@ public sealed class LessonPlanStore(
         CancellationToken cancel
     )
     {
-        var people = await students.ListAsync(viewer, row.CourseId, cancel);
+        var people = await students.ListForAsync(viewer, row.CourseId, Deed.SeeLessons, cancel);
         if (viewer is StudentViewer student)
             return OwnPart(
                 Named(View(row, isOutOfDate: false), people),
                 student.StudentId.ToString()
             );
-        var now = await BasisAsync(viewer, row.CourseId, row.ProjectId, cancel);
+        var now = await BasisForAsync(viewer, row.CourseId, row.ProjectId, Deed.SeeLessons, cancel);
         var isOutOfDate =
             now is null || LessonSnapshot.Fingerprint(now.Request) != row.RequestFingerprint;
         return Named(View(row, isOutOfDate), people);

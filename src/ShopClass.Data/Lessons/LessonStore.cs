@@ -26,7 +26,7 @@ public sealed class LessonStore(IDbContextFactory<ShopContext> factory)
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var course = await shop
             .Courses.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, Deed.SeeLessons)
             .Include(c => c.Lessons)
             .Include(c => c.Shop)
             .SingleOrDefaultAsync(c => c.Id == courseId, cancel);

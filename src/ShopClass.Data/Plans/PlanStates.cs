@@ -14,12 +14,13 @@ internal static class PlanStates
         ShopContext shop,
         Viewer viewer,
         Guid courseId,
+        Deed deed,
         CancellationToken cancel
     )
     {
         var course = await shop
             .Courses.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, deed)
             .Include(c => c.Projects)
                 .ThenInclude(p => p.Parts)
             .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
@@ -27,11 +28,11 @@ internal static class PlanStates
             return [];
         var students = await shop
             .Students.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, deed)
             .Where(s => s.CourseId == courseId)
             .Include(s => s.Boards)
             .ToListAsync(cancel);
-        var newest = await NewestAsync(shop, viewer, courseId, cancel);
+        var newest = await NewestAsync(shop, viewer, courseId, deed, cancel);
         return
         [
             .. from student in students
@@ -76,12 +77,13 @@ internal static class PlanStates
         ShopContext shop,
         Viewer viewer,
         Guid courseId,
+        Deed deed,
         CancellationToken cancel
     )
     {
         // The snapshots stay where they are: an overview needs only the line about each.
         var plans = await shop
-            .Plans.SeenBy(viewer)
+            .Plans.SeenBy(viewer, deed)
             .Where(p => p.Student!.CourseId == courseId)
             .Select(p => new NewestPlan(
                 p.Id,

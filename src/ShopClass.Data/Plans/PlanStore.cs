@@ -22,35 +22,52 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
     )
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
-        return (await AskAsync(shop, viewer, studentId, projectId, cancel))?.Request;
+        return (await AskAsync(shop, viewer, Deed.SeeClass, studentId, projectId, cancel))?.Request;
     }
 
     /// <summary>The newest plan, or null.</summary>
-    public async Task<StoredPlan?> NewestAsync(
+    public Task<StoredPlan?> NewestAsync(
         Viewer viewer,
         Guid studentId,
         Guid projectId,
         CancellationToken cancel = default
+    ) => NewestForAsync(viewer, studentId, projectId, Deed.SeeClass, cancel);
+
+    /// <summary>The same for whoever needs it to do something else.</summary>
+    internal async Task<StoredPlan?> NewestForAsync(
+        Viewer viewer,
+        Guid studentId,
+        Guid projectId,
+        Deed deed,
+        CancellationToken cancel
     )
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
-        var row = await NewestRowAsync(shop, viewer, studentId, projectId, cancel);
-        return row is null ? null : await ShowAsync(shop, viewer, row, cancel);
+        var row = await NewestRowAsync(shop, viewer, deed, studentId, projectId, cancel);
+        return row is null ? null : await ShowAsync(shop, viewer, deed, row, cancel);
     }
 
     /// <summary>One plan version, or null.</summary>
-    public async Task<StoredPlan?> FindAsync(
+    public Task<StoredPlan?> FindAsync(
         Viewer viewer,
         Guid planId,
         CancellationToken cancel = default
+    ) => FindForAsync(viewer, planId, Deed.SeeClass, cancel);
+
+    /// <summary>The same for whoever needs it to do something else.</summary>
+    internal async Task<StoredPlan?> FindForAsync(
+        Viewer viewer,
+        Guid planId,
+        Deed deed,
+        CancellationToken cancel
     )
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var row = await shop
             .Plans.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, deed)
             .SingleOrDefaultAsync(p => p.Id == planId, cancel);
-        return row is null ? null : await ShowAsync(shop, viewer, row, cancel);
+        return row is null ? null : await ShowAsync(shop, viewer, deed, row, cancel);
     }
 
     /// <summary>
@@ -67,13 +84,16 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         await using var writing = await shop.Database.BeginTransactionAsync(cancel);
-        if (await AskAsync(shop, viewer, studentId, projectId, cancel) is not { } asked)
+        if (
+            await AskAsync(shop, viewer, Deed.LogWork, studentId, projectId, cancel)
+            is not { } asked
+        )
             return Outcome<StoredPlan>.NotFound();
         if (asked.IsArchived)
             return Outcome<StoredPlan>.Refused(Wording.CourseIsArchived);
         if (ProblemWith(plan, asked.Request) is { } problem)
             return Outcome<StoredPlan>.Refused(problem);
-        var newest = await NewestRowAsync(shop, viewer, studentId, projectId, cancel);
+        var newest = await NewestRowAsync(shop, viewer, Deed.LogWork, studentId, projectId, cancel);
         var row = RowFor(plan, asked.Hand, studentId, projectId, (newest?.Number ?? 0) + 1);
         if (
             newest?.PlanFingerprint == row.PlanFingerprint
@@ -88,14 +108,22 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
     }
 
     /// <summary>The state of every student of a course on every project.</summary>
-    public async Task<IReadOnlyList<PlanState>> StatesAsync(
+    public Task<IReadOnlyList<PlanState>> StatesAsync(
         Viewer viewer,
         Guid courseId,
         CancellationToken cancel = default
+    ) => StatesForAsync(viewer, courseId, Deed.SeeClass, cancel);
+
+    /// <summary>The same for whoever needs it to do something else.</summary>
+    internal async Task<IReadOnlyList<PlanState>> StatesForAsync(
+        Viewer viewer,
+        Guid courseId,
+        Deed deed,
+        CancellationToken cancel
     )
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
-        return await PlanStates.ReadAsync(shop, viewer, courseId, cancel);
+        return await PlanStates.ReadAsync(shop, viewer, courseId, deed, cancel);
     }
 
     internal static PlanningRequest RequestFor(
@@ -130,6 +158,7 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
     private static async Task<Asked?> AskAsync(
         ShopContext shop,
         Viewer viewer,
+        Deed deed,
         Guid studentId,
         Guid projectId,
         CancellationToken cancel
@@ -137,12 +166,12 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
     {
         var student = await shop
             .Students.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, deed)
             .Include(s => s.Course)
             .SingleOrDefaultAsync(s => s.Id == studentId, cancel);
         var project = await shop
             .Projects.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, deed)
             .Include(p => p.Parts)
             .SingleOrDefaultAsync(p => p.Id == projectId, cancel);
         if (student is null || project is null || student.CourseId != project.CourseId)
@@ -163,13 +192,14 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
     private static Task<PlanRow?> NewestRowAsync(
         ShopContext shop,
         Viewer viewer,
+        Deed deed,
         Guid studentId,
         Guid projectId,
         CancellationToken cancel
     ) =>
         shop
             .Plans.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, deed)
             .Where(p => p.StudentId == studentId && p.ProjectId == projectId)
             .OrderByDescending(p => p.Number)
             .FirstOrDefaultAsync(cancel);
@@ -177,11 +207,12 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
     private static async Task<StoredPlan> ShowAsync(
         ShopContext shop,
         Viewer viewer,
+        Deed deed,
         PlanRow row,
         CancellationToken cancel
     )
     {
-        var now = await AskAsync(shop, viewer, row.StudentId, row.ProjectId, cancel);
+        var now = await AskAsync(shop, viewer, deed, row.StudentId, row.ProjectId, cancel);
         return View(
             row,
             now?.Hand ?? Hand.Right,

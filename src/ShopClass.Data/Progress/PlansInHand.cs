@@ -17,7 +17,7 @@ internal sealed class PlansInHand(PlanStore plans)
     {
         if (kept.TryGetValue(planId, out var plan))
             return plan;
-        plan = await plans.FindAsync(viewer, planId, cancel);
+        plan = await plans.FindForAsync(viewer, planId, Deed.WorkTheRoom, cancel);
         if (plan is null)
             return null;
         if (kept.Count >= Most)

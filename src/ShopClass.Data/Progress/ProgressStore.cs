@@ -37,7 +37,7 @@ public sealed class ProgressStore(
     )
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
-        return await CourseOfAsync(shop, viewer, planId, cancel) is { } course
+        return await CourseOfAsync(shop, viewer, Deed.SeeClass, planId, cancel) is { } course
             ? await LookAsync(shop, viewer, planId, course.CourseId, cancel)
             : null;
     }
@@ -59,7 +59,7 @@ public sealed class ProgressStore(
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var mine = await shop
-            .Plans.SeenBy(viewer)
+            .Plans.SeenBy(viewer, Deed.SeeClass)
             .Where(p => p.StudentId == studentId && (projectId == null || p.ProjectId == projectId))
             .Select(p => new
             {
@@ -101,13 +101,13 @@ public sealed class ProgressStore(
         await using var shop = await factory.CreateDbContextAsync(cancel);
         // Unpacked before the turn to write: nobody waits for somebody else's plan.
         if (
-            await CourseOfAsync(shop, viewer, planId, cancel) is null
+            await CourseOfAsync(shop, viewer, Deed.WorkTheRoom, planId, cancel) is null
             || await inHand.FindAsync(viewer, planId, cancel) is not { } plan
         )
             return Outcome<PlanInHand>.NotFound();
         using var turn = await oneAtATime.TakeAsync(cancel);
         await using var writing = await shop.Database.BeginTransactionAsync(cancel);
-        if (await CourseOfAsync(shop, viewer, planId, cancel) is not { } course)
+        if (await CourseOfAsync(shop, viewer, Deed.WorkTheRoom, planId, cancel) is not { } course)
             return Outcome<PlanInHand>.NotFound();
         var said = await SaidAsync(shop, planId, cancel);
         var there = await shop.Set<StepActionRow>()
@@ -140,11 +140,11 @@ public sealed class ProgressStore(
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var students = await shop
             .Students.AsNoTracking()
-            .RunBy(viewer)
+            .RunBy(viewer, Deed.WorkTheRoom)
             .Where(s => s.CourseId == courseId)
             .ToListAsync(cancel);
         var plansOf = await shop
-            .Plans.SeenBy(viewer)
+            .Plans.SeenBy(viewer, Deed.WorkTheRoom)
             .Where(p => p.Student!.CourseId == courseId)
             .Select(p => new PlanLine(p.Id, p.StudentId, p.MadeUtc, p.Number))
             .ToListAsync(cancel);
@@ -247,11 +247,12 @@ public sealed class ProgressStore(
     private static Task<CourseOf?> CourseOfAsync(
         ShopContext shop,
         Viewer viewer,
+        Deed deed,
         Guid planId,
         CancellationToken cancel
     ) =>
         shop
-            .Plans.SeenBy(viewer)
+            .Plans.SeenBy(viewer, deed)
             .Where(p => p.Id == planId)
             .Select(p => new CourseOf(p.Student!.CourseId, p.Student.Course!.IsArchived))
             .SingleOrDefaultAsync(cancel);

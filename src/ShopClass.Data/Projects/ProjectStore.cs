@@ -16,7 +16,7 @@ public sealed partial class ProjectStore(IDbContextFactory<ShopContext> factory)
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         return await shop
-            .Projects.SeenBy(viewer)
+            .Projects.SeenBy(viewer, Deed.SeeCourse)
             .Where(p => p.CourseId == courseId)
             .OrderBy(p => p.Position)
             .ThenBy(p => p.Id)
@@ -38,7 +38,7 @@ public sealed partial class ProjectStore(IDbContextFactory<ShopContext> factory)
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var row = await shop
             .Projects.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, Deed.SeeCourse)
             .Include(p => p.Parts)
             .SingleOrDefaultAsync(p => p.Id == projectId, cancel);
         return row?.ToView();

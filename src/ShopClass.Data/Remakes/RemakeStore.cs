@@ -50,7 +50,7 @@ public sealed class RemakeStore(IDbContextFactory<ShopContext> factory, TimeProv
         await using var writing = await shop.Database.BeginTransactionAsync(cancel);
         var plan = await shop
             .Plans.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, Deed.LogWork)
             .Where(p => p.Id == planId)
             .Select(p => new { p.PlanFingerprint, p.Student!.Course!.IsArchived })
             .SingleOrDefaultAsync(cancel);
@@ -78,7 +78,7 @@ public sealed class RemakeStore(IDbContextFactory<ShopContext> factory, TimeProv
 
     private static IQueryable<RemakeRow> SeenRemakes(ShopContext shop, Viewer viewer)
     {
-        var plans = shop.Plans.SeenBy(viewer);
+        var plans = shop.Plans.SeenBy(viewer, Deed.SeeClass);
         return shop.Remakes.AsNoTracking().Where(r => plans.Any(p => p.Id == r.PlanId));
     }
 

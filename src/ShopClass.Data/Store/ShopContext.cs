@@ -11,6 +11,7 @@ using ShopClass.Data.Joining;
 using ShopClass.Data.Keeping;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
+using ShopClass.Data.People;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
@@ -20,9 +21,13 @@ using ShopClass.Data.Students;
 namespace ShopClass.Data.Store;
 
 /// <summary>The store. Pages never see it: they ask the stores, which open one for each operation.</summary>
-public sealed class ShopContext(DbContextOptions<ShopContext> options)
+public sealed class ShopContext(DbContextOptions<ShopContext> options, TimeProvider? clock = null)
     : IdentityDbContext<Account>(options)
 {
+    /// <summary>The day it is here, by the server's own time zone; a stand-in's role holds on one.</summary>
+    public DateOnly Today { get; } =
+        DateOnly.FromDateTime((clock ?? TimeProvider.System).GetLocalNow().DateTime);
+
     public DbSet<CourseRow> Courses => Set<CourseRow>();
 
     public DbSet<ProjectRow> Projects => Set<ProjectRow>();
@@ -40,6 +45,10 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
     public DbSet<LessonPlanRow> LessonPlans => Set<LessonPlanRow>();
 
     public DbSet<RemakeRow> Remakes => Set<RemakeRow>();
+
+    public DbSet<PersonRow> People => Set<PersonRow>();
+
+    public DbSet<InvitationRow> Invitations => Set<InvitationRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -76,6 +85,11 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options)
         JoiningMap.Apply(builder);
         OrderMaps.Map(builder);
         LessonMap.Apply(builder);
+        PeopleMap.Apply(builder);
+        // Whoever stands in is nobody to the course on any other day than the lesson's.
+        builder
+            .Entity<PersonRow>()
+            .HasQueryFilter(p => p.LessonId == null || p.Lesson!.Date == Today);
         builder.ApplyConfiguration(new RemakeMap());
         builder.ApplyConfiguration(new ProgressMap());
         builder.ApplyConfiguration(new KeepingMap());

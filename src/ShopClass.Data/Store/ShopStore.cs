@@ -9,6 +9,7 @@ using ShopClass.Data.Joining;
 using ShopClass.Data.Keeping;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
+using ShopClass.Data.People;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
@@ -59,6 +60,8 @@ public static class ShopStore
         services.AddSingleton<JoinDesk>();
         services.AddSingleton<ProgressStore>();
         services.AddSingleton<KeepingStore>();
+        services.AddSingleton<PeopleStore>();
+        services.AddSingleton<Invitations>();
         services.AddSingleton<StudentExport>();
         return services;
     }

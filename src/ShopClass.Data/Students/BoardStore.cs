@@ -23,7 +23,7 @@ public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var rows = await shop
             .Boards.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, Deed.SeeClass)
             .Where(b => b.StudentId == studentId && b.ProjectId == projectId)
             .OrderBy(b => b.Position)
             .ToListAsync(cancel);
@@ -39,7 +39,7 @@ public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var row = await shop
             .Boards.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, Deed.SeeClass)
             .SingleOrDefaultAsync(b => b.Id == boardId, cancel);
         return row?.ToView();
     }
@@ -56,7 +56,7 @@ public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
         await using var shop = await factory.CreateDbContextAsync(cancel);
         await using var writing = await shop.Database.BeginTransactionAsync(cancel);
         var student = await shop
-            .Students.SeenBy(viewer)
+            .Students.SeenBy(viewer, Deed.LogWork)
             .Include(s => s.Course)
             .SingleOrDefaultAsync(
                 s => s.Id == studentId && s.Course!.Projects.Any(p => p.Id == projectId),
@@ -141,7 +141,7 @@ public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
         CancellationToken cancel
     ) =>
         shop
-            .Boards.SeenBy(viewer)
+            .Boards.SeenBy(viewer, Deed.LogWork)
             .Include(b => b.Student!.Course)
             .SingleOrDefaultAsync(b => b.Id == boardId, cancel);
 }

@@ -19,16 +19,24 @@ public sealed record StudentView(Guid Id, Guid CourseId, StudentCard Card, Guid 
 public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNews news)
 {
     /// <summary>By shown name; for a student viewer, only themselves.</summary>
-    public async Task<IReadOnlyList<StudentView>> ListAsync(
+    public Task<IReadOnlyList<StudentView>> ListAsync(
         Viewer viewer,
         Guid courseId,
         CancellationToken cancel = default
+    ) => ListForAsync(viewer, courseId, Deed.SeeClass, cancel);
+
+    /// <summary>The same for whoever needs the names to do something else.</summary>
+    internal async Task<IReadOnlyList<StudentView>> ListForAsync(
+        Viewer viewer,
+        Guid courseId,
+        Deed deed,
+        CancellationToken cancel
     )
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var rows = await shop
             .Students.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, deed)
             .Where(s => s.CourseId == courseId)
             .ToListAsync(cancel);
         return
@@ -48,7 +56,7 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNe
         await using var shop = await factory.CreateDbContextAsync(cancel);
         var row = await shop
             .Students.AsNoTracking()
-            .SeenBy(viewer)
+            .SeenBy(viewer, Deed.SeeClass)
             .SingleOrDefaultAsync(s => s.Id == studentId, cancel);
         return row?.ToView();
     }

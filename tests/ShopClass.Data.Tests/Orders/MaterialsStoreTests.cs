@@ -253,7 +253,7 @@ public sealed class MaterialsStoreTests(Shop shop) : IClassFixture<Shop>, IAsync
             Basis = PriceBasis.Each,
         };
 
-    private static RackPiece Piece(string place) =>
+    internal static RackPiece Piece(string place) =>
         new()
         {
             Id = "",

@@ -11,7 +11,14 @@ namespace ShopClass.Data.Tests.Orders;
 
 public sealed class OrderStoreTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposable
 {
-    private static readonly OrderChoices Choices = new(OrderWay.Cheapest, 1, true, null, 30, "USD");
+    internal static readonly OrderChoices Choices = new(
+        OrderWay.Cheapest,
+        1,
+        true,
+        null,
+        30,
+        "USD"
+    );
 
     private readonly ThrowAwayStore _store = shop.Copy();
 
@@ -172,16 +179,19 @@ public sealed class OrderStoreTests(Shop shop) : IClassFixture<Shop>, IAsyncDisp
 
     public async ValueTask DisposeAsync() => await _store.DisposeAsync();
 
-    private async Task<ClassOrder> MakeAsync()
+    private Task<ClassOrder> MakeAsync() => MakeAsync(shop, _store);
+
+    internal static async Task<ClassOrder> MakeAsync(Shop shop, ThrowAwayStore store)
     {
-        var sellers = _store.Services.GetRequiredService<SellerStore>();
+        var sellers = store.Services.GetRequiredService<SellerStore>();
         var seller = Shop.Value(
             await sellers.AddAsync(shop.Owner, shop.Course.Id, "Invented Timber", "USD", Cancel)
         );
         Shop.Value(
             await sellers.SaveStockAsync(shop.Owner, seller.Id, [Wide], seller.Version, Cancel)
         );
-        var ask = (await Orders.AskAsync(shop.Owner, shop.Project.Id, Choices, Cancel))!;
+        var orders = store.Services.GetRequiredService<OrderStore>();
+        var ask = (await orders.AskAsync(shop.Owner, shop.Project.Id, Choices, Cancel))!;
         return ClassOrders.Make(ask, Cancel);
     }
 

@@ -37,6 +37,8 @@ public static class AccountSetup
         services.AddScoped<Standing>();
         services.AddScoped<AuthenticationStateProvider, CircuitStanding>();
         services.AddSingleton<FirstAccount>();
+        services.AddSingleton<EndedAccounts>();
+        services.AddSingleton<InvitedSteps>();
     }
 
     // An account's cookie goes before a device's: an instructor who tried the student's side is still the instructor.

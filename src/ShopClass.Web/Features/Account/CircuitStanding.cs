@@ -7,8 +7,8 @@ using ShopClass.Web.Features.Joining;
 namespace ShopClass.Web.Features.Account;
 
 /// <summary>
-/// A live page lasts for hours; every minute it asks again whether its visitor may still be there, and when a student or a
-/// device is ended it does so at once.
+/// A live page lasts for hours; every minute it asks again whether its visitor may still be there, and when a student, a
+/// device or a helper is ended it does so at once.
 /// </summary>
 public sealed class CircuitStanding : RevalidatingServerAuthenticationStateProvider
 {
@@ -52,13 +52,16 @@ public sealed class CircuitStanding : RevalidatingServerAuthenticationStateProvi
     private async Task EndIfMeantAsync(News news)
     {
         var who = (await GetAuthenticationStateAsync()).User;
-        var isMeant =
-            who.ToViewer() is StudentViewer student
-            && student.StudentId == news.StudentId
-            && (
-                news.DeviceId is not { } device
-                || who.HasClaim(DeviceSession.DeviceClaim, device.ToString())
-            );
+        var isMeant = who.ToViewer() switch
+        {
+            StudentViewer student => student.StudentId == news.StudentId
+                && (
+                    news.DeviceId is not { } device
+                    || who.HasClaim(DeviceSession.DeviceClaim, device.ToString())
+                ),
+            InstructorViewer instructor => instructor.UserId == news.AccountId,
+            _ => false,
+        };
         if (isMeant)
             SetAuthenticationState(Task.FromResult(Nobody));
     }

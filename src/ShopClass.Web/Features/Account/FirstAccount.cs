@@ -38,7 +38,7 @@ public sealed class FirstAccount(InstructorAccounts accounts) : IDisposable
 
     public void Dispose() => oneAtATime.Dispose();
 
-    private static string Sentence(IdentityError error) =>
+    internal static string Sentence(IdentityError error) =>
         error.Code switch
         {
             nameof(IdentityErrorDescriber.DuplicateUserName) =>

@@ -37,12 +37,13 @@ public sealed class Standing(
         };
     }
 
-    /// <summary>A fresh cookie is believed for a minute; an older one is checked at every request.</summary>
+    /// <summary>A fresh cookie is believed for a minute, unless a role of its account was ended just now; an older one is checked at every request.</summary>
     public static async Task CheckCookieAsync(CookieValidatePrincipalContext cookie)
     {
         var clock = cookie.HttpContext.RequestServices.GetRequiredService<TimeProvider>();
         var age = clock.GetUtcNow() - cookie.Properties.IssuedUtc;
-        if (age < AccountSetup.BetweenChecks)
+        var ended = cookie.HttpContext.RequestServices.GetRequiredService<EndedAccounts>();
+        if (age < AccountSetup.BetweenChecks && !ended.IsDoubtful(cookie.Principal!))
             return;
         var standing = cookie.HttpContext.RequestServices.GetRequiredService<Standing>();
         if (!await standing.HoldsAsync(cookie.Principal!, cookie.HttpContext.RequestAborted))

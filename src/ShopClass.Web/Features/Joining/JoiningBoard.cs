@@ -40,10 +40,7 @@ public sealed record JoiningBoard(
         DoorStore doors
     )
     {
-        if (
-            viewer is not InstructorViewer
-            || await courses.FindAsync(viewer, courseId) is not { } course
-        )
+        if (await courses.FindForAsync(viewer, courseId, Deed.RunTheDoor) is not { } course)
             return null;
         return new(
             course,
