@@ -62,15 +62,22 @@ public sealed class AccessibilityTests(RunningApp app)
         {
             await person.Open(path);
             await person.WaitUntilQuiet();
-            var result = await person.Page.RunAxe(WcagAa);
-            faults.AddRange(
-                from fault in result.Violations
-                from node in fault.Nodes
-                select $"{name}: {fault.Id}: {fault.Help} at {node.Target} {node.Html}"
-            );
+            faults.AddRange(await FaultsOf(person, name));
         }
 
         Assert.True(faults.Count == 0, string.Join('\n', faults));
         person.SawNothingStrange();
+    }
+
+    /// <summary>What axe finds wrong with the page as it stands.</summary>
+    internal static async Task<IReadOnlyList<string>> FaultsOf(Person person, string name)
+    {
+        var result = await person.Page.RunAxe(WcagAa);
+        return
+        [
+            .. from fault in result.Violations
+            from node in fault.Nodes
+            select $"{name}: {fault.Id}: {fault.Help} at {node.Target} {node.Html}",
+        ];
     }
 }

@@ -1,6 +1,6 @@
 namespace ShopClass.Data.Access;
 
-/// <summary>What an instructor is to one course. See docs/decisions/0020-instructor-roles.md.</summary>
+/// <summary>What an instructor is to one course. See docs/decisions/0024-instructor-roles.md.</summary>
 public enum CourseRole
 {
     /// <summary>Whose course it is: may do everything.</summary>

@@ -149,10 +149,10 @@ public sealed partial class RoleMatrixTests
             [typeof(Stream)] = () =>
                 new MemoryStream(Encoding.UTF8.GetBytes(staff.Shop.ProjectFile)),
             [typeof(StepAction)] = () => new StepAction(Guid.NewGuid(), "1", StepActionKind.Note),
-            [typeof(RackPiece)] = () => MaterialsStoreTests.Piece("Rack 2"),
+            [typeof(RackPiece)] = () => OrderSamples.Piece("Rack 2"),
             [typeof(IReadOnlyList<PricedStock>)] = () => Array.Empty<PricedStock>(),
             [typeof(IReadOnlyList<Arrived>)] = () => Array.Empty<Arrived>(),
-            [typeof(OrderChoices)] = () => OrderStoreTests.Choices,
+            [typeof(OrderChoices)] = () => OrderSamples.Choices,
             [typeof(ClassOrder)] = () => staff.Order,
             [typeof(IReadOnlyList<Supply>)] = () => Array.Empty<Supply>(),
             [typeof(KitMark)] = () => new KitMark(staff.Shop.Student.Id, KitState.Ready),

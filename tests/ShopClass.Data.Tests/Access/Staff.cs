@@ -60,10 +60,10 @@ public sealed class Staff : IAsyncLifetime
         Shop.Value(
             await store.Courses.SaveTechniqueAsync(owner, course, "Rip", was: "", "Long strokes.")
         );
-        Order = await OrderStoreTests.MakeAsync(Shop, store);
+        Order = await OrderSamples.MakeAsync(Shop, store);
         var order = Shop.Value(await Get<OrderStore>().SaveAsync(owner, project, Order));
         var rack = Shop.Value(
-            await Get<RackStore>().AddAsync(owner, course, MaterialsStoreTests.Piece("Rack 1"))
+            await Get<RackStore>().AddAsync(owner, course, OrderSamples.Piece("Rack 1"))
         );
         Shop.Value(await Get<KeepingStore>().SaveAsync(owner, course, new(2030, 1, 1)));
         Desk = (await Get<KitStore>().DeskAsync(owner, course))!;

@@ -253,11 +253,5 @@ public sealed class MaterialsStoreTests(Shop shop) : IClassFixture<Shop>, IAsync
             Basis = PriceBasis.Each,
         };
 
-    internal static RackPiece Piece(string place) =>
-        new()
-        {
-            Id = "",
-            Board = Wood.Pine(),
-            Place = place,
-        };
+    private static RackPiece Piece(string place) => OrderSamples.Piece(place);
 }

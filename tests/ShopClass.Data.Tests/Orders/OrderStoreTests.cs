@@ -11,14 +11,7 @@ namespace ShopClass.Data.Tests.Orders;
 
 public sealed class OrderStoreTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposable
 {
-    internal static readonly OrderChoices Choices = new(
-        OrderWay.Cheapest,
-        1,
-        true,
-        null,
-        30,
-        "USD"
-    );
+    private static OrderChoices Choices => OrderSamples.Choices;
 
     private readonly ThrowAwayStore _store = shop.Copy();
 
@@ -179,33 +172,5 @@ public sealed class OrderStoreTests(Shop shop) : IClassFixture<Shop>, IAsyncDisp
 
     public async ValueTask DisposeAsync() => await _store.DisposeAsync();
 
-    private Task<ClassOrder> MakeAsync() => MakeAsync(shop, _store);
-
-    internal static async Task<ClassOrder> MakeAsync(Shop shop, ThrowAwayStore store)
-    {
-        var sellers = store.Services.GetRequiredService<SellerStore>();
-        var seller = Shop.Value(
-            await sellers.AddAsync(shop.Owner, shop.Course.Id, "Invented Timber", "USD", Cancel)
-        );
-        Shop.Value(
-            await sellers.SaveStockAsync(shop.Owner, seller.Id, [Wide], seller.Version, Cancel)
-        );
-        var orders = store.Services.GetRequiredService<OrderStore>();
-        var ask = (await orders.AskAsync(shop.Owner, shop.Project.Id, Choices, Cancel))!;
-        return ClassOrders.Make(ask, Cancel);
-    }
-
-    private static PricedStock Wide { get; } =
-        new()
-        {
-            Id = "",
-            Name = "1x12",
-            SpeciesId = "eastern-white-pine",
-            Surfacing = Surfacing.S4S,
-            Thickness = Length.FromInches(0, 3, 4),
-            Width = Length.FromInches(11, 1, 4),
-            Length = Length.FromInches(144),
-            Price = new(6900, "USD"),
-            Basis = PriceBasis.Each,
-        };
+    private Task<ClassOrder> MakeAsync() => OrderSamples.MakeAsync(shop, _store);
 }

@@ -21,6 +21,9 @@ public class OpenShop : WebApplicationFactory<Program>
 
     protected virtual string EnvironmentName => "Development";
 
+    /// <summary>Where the store is.</summary>
+    protected string Folder => folder;
+
     public MovableClock Clock { get; } = new();
 
     public T Get<T>()

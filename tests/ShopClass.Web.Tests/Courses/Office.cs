@@ -25,6 +25,9 @@ internal sealed class Office : IAsyncDisposable
         screen.Services.AddSingleton(store.Boards);
         screen.Services.AddSingleton(store.Plans);
         screen.Services.AddSingleton(store.Files);
+        screen.Services.AddSingleton(
+            store.Services.GetRequiredService<ShopClass.Data.People.Invitations>()
+        );
         screen.Services.AddSingleton(store.Services.GetRequiredService<SellerStore>());
         screen.Services.AddSingleton(store.Services.GetRequiredService<RackStore>());
         screen.Services.AddSingleton(store.Services.GetRequiredService<OrderStore>());
