@@ -226,7 +226,13 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                             b1.Property<long>("RipKerf")
                                 .HasColumnType("INTEGER");
 
+                            b1.Property<int>("RoomHumidity")
+                                .HasColumnType("INTEGER");
+
                             b1.Property<long>("SawBenchLimit")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<int>("ShopHumidity")
                                 .HasColumnType("INTEGER");
 
                             b1.Property<long>("ShortestOffcut")
@@ -1030,6 +1036,9 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("Cup")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Defects")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -1072,6 +1081,9 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("TrimStart")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Twist")
                         .HasColumnType("INTEGER");
 
                     b.Property<Guid>("Version")

@@ -1,3 +1,4 @@
+using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 
 namespace ShopClass.Core.Courses;
@@ -67,6 +68,15 @@ public sealed record CourseRules
 
     /// <summary>Specific gravity (hundredths, at 12 %) above which a species is called hard going for beginners.</summary>
     public required int HardGoingAbove { get; init; }
+
+    /// <summary>Relative humidity of the shop where parts are fitted, per cent. What wood does with it is told in the steps.</summary>
+    public int ShopHumidity { get; init; } = RuleBook.UsualShopHumidity;
+
+    /// <summary>Relative humidity of the room where the piece will stand, per cent.</summary>
+    public int RoomHumidity { get; init; } = RuleBook.UsualRoomHumidity;
+
+    /// <summary>The air of both at 20 °C (68 °F): a few degrees change what wood takes up by hardly anything.</summary>
+    public Climate Air => new(20, ShopHumidity, RoomHumidity);
 
     /// <summary>The defaults for a course in this unit.</summary>
     /// <remarks>

@@ -65,6 +65,24 @@ public static class RuleBook
     /// <summary>Largest value of <see cref="CourseRules.MostGlueUpStrips"/>, and the usual one (our proposal).</summary>
     public const int UsualGlueUpStrips = 6;
 
+    /// <summary>The key of <see cref="CourseRules.ShopHumidity"/>.</summary>
+    public const string ShopHumidityKey = "shopHumidity";
+
+    /// <summary>The key of <see cref="CourseRules.RoomHumidity"/>.</summary>
+    public const string RoomHumidityKey = "roomHumidity";
+
+    /// <summary>The usual humidity of a shop, per cent (our proposal; measure your own).</summary>
+    public const int UsualShopHumidity = 50;
+
+    /// <summary>The usual humidity of a heated room in winter, per cent (our proposal; measure your own).</summary>
+    public const int UsualRoomHumidity = 35;
+
+    /// <summary>The driest air taken, per cent.</summary>
+    public const int LeastHumidity = 10;
+
+    /// <summary>The dampest air taken, per cent.</summary>
+    public const int MostHumidity = 90;
+
     /// <summary>All length settings, in the order of the settings page.</summary>
     public static IReadOnlyList<LengthRule> Lengths { get; } =
     [.. Kerfs.All, .. Allowances.All, .. Holding.All, .. Offcuts.All];
@@ -78,6 +96,8 @@ public static class RuleBook
             .. HoldingProblems(rules),
             .. HardGoingProblems(rules),
             .. GlueUpProblems(rules),
+            .. HumidityProblems(ShopHumidityKey, "shop", rules.ShopHumidity),
+            .. HumidityProblems(RoomHumidityKey, "room", rules.RoomHumidity),
         ];
 
     private static IEnumerable<(string, string)> PrecisionProblems(CourseRules rules)
@@ -125,6 +145,19 @@ public static class RuleBook
             yield return (
                 MostGlueUpStripsKey,
                 $"The most strips in a glue-up is {rules.MostGlueUpStrips}. Choose {LeastGlueUpStrips} to {UsualGlueUpStrips}."
+            );
+    }
+
+    private static IEnumerable<(string, string)> HumidityProblems(
+        string key,
+        string where,
+        int humidity
+    )
+    {
+        if (humidity is < LeastHumidity or > MostHumidity)
+            yield return (
+                key,
+                $"The humidity of the {where} is {humidity} %. Choose {LeastHumidity} to {MostHumidity} %."
             );
     }
 

@@ -14,6 +14,10 @@ internal static class BoardWords
         [
             $"{board.Name}: {At(board.Length)} long, {At(board.Thickness)} thick, {Widths(board, At)}.",
         ];
+        if (board.Cup > Length.Zero)
+            sentences.Add($"Cupped: hollow by {At(board.Cup)} across.");
+        if (board.Twist > Length.Zero)
+            sentences.Add($"Twisted: one corner stands {At(board.Twist)} off a flat bench.");
         if (board.TrimStart > Length.Zero)
             sentences.Add($"Trim {At(board.TrimStart)} off the start.");
         if (board.TrimEnd > Length.Zero)

@@ -58,6 +58,12 @@ public sealed record Board
     /// <summary>Wood to saw off the far end; zero leaves the end as it is.</summary>
     public Length TrimEnd { get; init; }
 
+    /// <summary>How deep a hollow runs across the board at its worst place, under a straightedge; zero for a flat board.</summary>
+    public Length Cup { get; init; }
+
+    /// <summary>How far one corner stands off a flat bench while the other three lie on it; zero for a flat board.</summary>
+    public Length Twist { get; init; }
+
     /// <summary>Places no part may cover, or only with a hidden face.</summary>
     public IReadOnlyList<Defect> Defects { get; init; } = [];
 

@@ -6,7 +6,7 @@ namespace ShopClass.Core.Lumber;
 
 /// <summary>
 /// What is wrong with a logged board, field by field. Field names: Name, Species, Surfacing, Thickness, WidthAtStart,
-/// WidthAtMiddle, WidthAtEnd, Length, TrimStart, TrimEnd, Price, Defects[0], Defects[0].From, Defects[0].To,
+/// WidthAtMiddle, WidthAtEnd, Length, Cup, Twist, TrimStart, TrimEnd, Price, Defects[0], Defects[0].From, Defects[0].To,
 /// Defects[0].Near, Defects[0].Far.
 /// </summary>
 public static class BoardChecks
@@ -23,6 +23,7 @@ public static class BoardChecks
             .. Found("Name", TypedText.NameProblem(board.Name)),
             .. KindProblems(board),
             .. SizeProblems(board, rules.Unit),
+            .. WarpChecks.ProblemsIn(board, rules.Unit),
             .. TrimChecks.ProblemsIn(board, rules),
             .. Found("Price", PriceProblem(board.Price)),
             .. DefectChecks.ProblemsIn(board, rules.Unit),

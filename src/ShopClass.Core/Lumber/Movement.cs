@@ -6,11 +6,7 @@ namespace ShopClass.Core.Lumber;
 /// <param name="Celsius">Temperature of both, degrees Celsius.</param>
 /// <param name="ShopHumidity">Relative humidity of the shop, per cent.</param>
 /// <param name="RoomHumidity">Relative humidity of the room, per cent.</param>
-public sealed record Climate(decimal Celsius, decimal ShopHumidity, decimal RoomHumidity)
-{
-    /// <summary>20 degrees, 50 % in the shop and 35 % in a heated room in winter. Our proposal; measure your own.</summary>
-    public static Climate Usual { get; } = new(20, 50, 35);
-}
+public sealed record Climate(decimal Celsius, decimal ShopHumidity, decimal RoomHumidity);
 
 /// <summary>How wood changes its width with the air around it, by the Wood Handbook.</summary>
 /// <remarks>

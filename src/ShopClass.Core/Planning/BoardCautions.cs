@@ -1,3 +1,4 @@
+using ShopClass.Core.Courses;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 
@@ -34,11 +35,27 @@ internal static class BoardCautions
             }
         }
 
+        if (Hollow(board, rules) is { } hollow)
+            yield return hollow;
         if (board.HasPlanedFaces)
             yield break;
         var each = BlankNeeds.WriteExact(rules.PlaningPerFace, rules);
         yield return rules.PlaningTaught
             ? $"{board.Name} is rough: both faces are planed, about {each} each, before any reference mark."
             : $"{board.Name} is rough and this course teaches no planing: it has to come prepared.";
+    }
+
+    private static string? Hollow(Board board, CourseRules rules)
+    {
+        if (Warp.IsFlat(board, board.SmallestWidth, board.Length))
+            return null;
+        string Write(Length length) => BlankNeeds.WriteExact(length, rules);
+        var how = (board.Cup > Length.Zero, board.Twist > Length.Zero) switch
+        {
+            (true, true) => $"cupped by {Write(board.Cup)} and twisted by {Write(board.Twist)}",
+            (true, false) => $"cupped by {Write(board.Cup)}",
+            _ => $"twisted by {Write(board.Twist)}",
+        };
+        return $"{board.Name} is {how}: what is still hollow when it is sawn out is planed flat, a small piece far less than a big one.";
     }
 }

@@ -72,11 +72,19 @@ internal static class Shortfalls
         board with
         {
             Length = board.Length + more,
+            Twist = Warp.GrownWith(board.Twist, board.Length, board.Length + more),
         };
 
+    // As crooked as it is, only more of it: what a part of it is hollow by stays the same.
     private static Board Wider(Board board, Length more) =>
         board with
         {
+            Cup = Warp.GrownWith(
+                Warp.GrownWith(board.Cup, board.SmallestWidth, board.SmallestWidth + more),
+                board.SmallestWidth,
+                board.SmallestWidth + more
+            ),
+            Twist = Warp.GrownWith(board.Twist, board.SmallestWidth, board.SmallestWidth + more),
             WidthAtStart = board.WidthAtStart + more,
             WidthAtMiddle = board.WidthAtMiddle + more,
             WidthAtEnd = board.WidthAtEnd + more,
@@ -88,7 +96,7 @@ internal static class Shortfalls
         var step = request.Rules.Precision.Step();
         var wanted = request
             .Project.Parts.Select(p =>
-                BlankNeeds.OnePiece(p, request.Rules, board.Surfacing).Thickness - board.Thickness
+                BlankNeeds.LeastThickness(p, request.Rules, board) - board.Thickness
             )
             .Where(more => more > Length.Zero)
             .Select(more => more.RoundUpTo(step))

@@ -48,13 +48,13 @@ public static class Verdicts
             if (!board.HasPlanedFaces)
                 routes.Add($"Plane both faces of {board.Name}");
             else
-                routes.AddRange(PlanedThinner(request, board, layout));
+                routes.AddRange(PlanedFlatOrThinner(request, board, layout));
         }
 
         return routes;
     }
 
-    private static IEnumerable<string> PlanedThinner(
+    private static IEnumerable<string> PlanedFlatOrThinner(
         PlanningRequest request,
         Board board,
         BoardLayout layout
@@ -68,7 +68,9 @@ public static class Verdicts
         foreach (var part in request.Project.Parts.Where(p => letters.Contains(p.Letter)))
         {
             var thick = BlankNeeds.OnePiece(part, request.Rules, board.Surfacing).Thickness;
-            if (board.Thickness - thick > request.Rules.ThicknessLeeway)
+            if (BlankNeeds.LostToFlattening(part, request.Rules, board) > Length.Zero)
+                yield return $"Plane {part.Letter} flat, from {BlankNeeds.WriteExact(board.Thickness, request.Rules)} to {BlankNeeds.WriteExact(thick, request.Rules)}";
+            else if (board.Thickness - thick > request.Rules.ThicknessLeeway)
             {
                 yield return $"Plane {part.Letter} from {BlankNeeds.WriteExact(board.Thickness, request.Rules)} to {BlankNeeds.WriteExact(thick, request.Rules)}";
             }

@@ -147,6 +147,8 @@ internal sealed class PiecesAtHand
             WidthAtMiddle = within.Across,
             WidthAtEnd = within.Across,
             Length = within.Along,
+            Cup = Warp.CupOver(board, within.Across),
+            Twist = Warp.TwistOver(board, within.Across, within.Along),
             TrimStart = Length.Max(Length.Zero, board.TrimStart - within.From),
             TrimEnd = Length.Max(Length.Zero, within.To - (board.Length - board.TrimEnd)),
             Defects = [.. BadPlaces(board, within)],

@@ -83,6 +83,8 @@ internal static partial class BoardReader
                 WidthAtMiddle = Size("widthAtMiddle"),
                 WidthAtEnd = Size("widthAtEnd"),
                 Length = Size("length"),
+                Cup = Size("cup", Length.Zero),
+                Twist = Size("twist", Length.Zero),
                 TrimStart = Size("trimStart", Length.Zero),
                 TrimEnd = Size("trimEnd", Length.Zero),
                 Defects = [.. defects.Select(d => d.Defect)],

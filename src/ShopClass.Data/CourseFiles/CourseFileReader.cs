@@ -207,6 +207,8 @@ internal static class CourseFileReader
             EdgeGluingTaught = node.Flag("edgeGluingTaught", rules.EdgeGluingTaught),
             MostGlueUpStrips = ReadMostStrips(node, rules.MostGlueUpStrips),
             HardGoingAbove = ReadHardGoing(node, rules.HardGoingAbove),
+            ShopHumidity = ReadHumidity(node, RuleBook.ShopHumidityKey, rules.ShopHumidity),
+            RoomHumidity = ReadHumidity(node, RuleBook.RoomHumidityKey, rules.RoomHumidity),
         };
         foreach (var (key, sentence) in RuleBook.ProblemsIn(rules))
         {
@@ -227,6 +229,21 @@ internal static class CourseFileReader
         rules.Problem(
             RuleBook.MostGlueUpStripsKey,
             $"This is a whole number from {RuleBook.LeastGlueUpStrips} to {RuleBook.UsualGlueUpStrips}."
+        );
+        return otherwise;
+    }
+
+    private static int ReadHumidity(FileNode rules, string key, int otherwise)
+    {
+        var humidity = rules.Number(key, otherwise);
+        if (
+            humidity is >= RuleBook.LeastHumidity and <= RuleBook.MostHumidity
+            && decimal.IsInteger(humidity)
+        )
+            return (int)humidity;
+        rules.Problem(
+            key,
+            $"This is a whole number of per cent from {RuleBook.LeastHumidity} to {RuleBook.MostHumidity}."
         );
         return otherwise;
     }

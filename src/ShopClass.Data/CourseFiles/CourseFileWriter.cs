@@ -73,6 +73,8 @@ internal static class CourseFileWriter
         all["edgeGluingTaught"] = rules.EdgeGluingTaught;
         all[RuleBook.MostGlueUpStripsKey] = rules.MostGlueUpStrips;
         all[RuleBook.HardGoingKey] = rules.HardGoingAbove / 100m;
+        all[RuleBook.ShopHumidityKey] = rules.ShopHumidity;
+        all[RuleBook.RoomHumidityKey] = rules.RoomHumidity;
         return all;
     }
 
@@ -174,6 +176,16 @@ internal static class CourseFileWriter
             ["trimStart"] = LengthWriter.WriteExactWithUnit(board.TrimStart, unit),
             ["trimEnd"] = LengthWriter.WriteExactWithUnit(board.TrimEnd, unit),
         };
+        if (board.Cup > Length.Zero)
+        {
+            all["cup"] = LengthWriter.WriteExactWithUnit(board.Cup, unit);
+        }
+
+        if (board.Twist > Length.Zero)
+        {
+            all["twist"] = LengthWriter.WriteExactWithUnit(board.Twist, unit);
+        }
+
         if (board.Price is { } price)
         {
             all["price"] = Price(price);

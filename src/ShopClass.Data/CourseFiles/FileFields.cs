@@ -58,6 +58,8 @@ internal static class FileFields
         "edgeGluingTaught",
         RuleBook.MostGlueUpStripsKey,
         RuleBook.HardGoingKey,
+        RuleBook.ShopHumidityKey,
+        RuleBook.RoomHumidityKey,
     ];
 
     public static readonly IReadOnlyList<string> Technique = ["about", "words"];
@@ -139,6 +141,8 @@ internal static class FileFields
         "widthAtMiddle",
         "widthAtEnd",
         "length",
+        "cup",
+        "twist",
         "trimStart",
         "trimEnd",
         "price",

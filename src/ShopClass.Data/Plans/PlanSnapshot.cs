@@ -30,8 +30,8 @@ public static class PlanSnapshot
     /// before are out of date.
     /// </summary>
     /// <remarks>
-    /// Left out is what neither changes: the order of goals (somebody's choice among plans for the same wood), names, notes,
-    /// and sums of sizes, which only check the parts list.
+    /// Left out is what neither changes: the order of goals (somebody's choice among plans for the same wood), names, the
+    /// project's notes, and sums of sizes, which only check the parts list. Notes on joints stay: they are read in the steps.
     /// </remarks>
     public static string Fingerprint(PlanningRequest request) =>
         FingerprintOf(
@@ -47,8 +47,8 @@ public static class PlanSnapshot
         new()
         {
             Name = "",
-            Parts = [.. project.Parts.Select(p => p with { Name = "", JointNotes = "" })],
-            Joints = [.. project.Joints.Select(j => j with { Note = "" })],
+            Parts = [.. project.Parts.Select(p => p with { Name = "" })],
+            Joints = project.Joints,
         };
 
     private static string FingerprintOf<T>(T value) =>

@@ -1,6 +1,9 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using ShopClass.Core.Courses;
+using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 
 namespace ShopClass.Data.Store;
@@ -8,6 +11,14 @@ namespace ShopClass.Data.Store;
 /// <summary>How Core's records are kept as JSON inside the store: lengths as ticks, areas as square ticks, choices by name.</summary>
 public static class ShopJson
 {
+    private static readonly Dictionary<(Type, string), object> Usual = new()
+    {
+        [(typeof(Board), nameof(Board.Cup))] = Length.Zero,
+        [(typeof(Board), nameof(Board.Twist))] = Length.Zero,
+        [(typeof(CourseRules), nameof(CourseRules.ShopHumidity))] = RuleBook.UsualShopHumidity,
+        [(typeof(CourseRules), nameof(CourseRules.RoomHumidity))] = RuleBook.UsualRoomHumidity,
+    };
+
     /// <summary>The settings for everything kept as JSON.</summary>
     public static JsonSerializerOptions Options { get; } = Make();
 
@@ -15,6 +26,10 @@ public static class ShopJson
     {
         var options = new JsonSerializerOptions
         {
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver
+            {
+                Modifiers = { TheUsualIsNotSaid },
+            },
             // What can be worked out again (an area, a smallest width) is not kept.
             IgnoreReadOnlyProperties = true,
             Converters =
@@ -25,8 +40,21 @@ public static class ShopJson
                 new JsonStringEnumConverter(namingPolicy: null, allowIntegerValues: false),
             },
         };
-        options.MakeReadOnly(populateMissingResolver: true);
+        options.MakeReadOnly();
         return options;
+    }
+
+    /// <summary>
+    /// What came later is left out where it is as usual: a plan stored before boards had a cup, or courses a humidity, keeps
+    /// its fingerprint.
+    /// </summary>
+    private static void TheUsualIsNotSaid(JsonTypeInfo type)
+    {
+        foreach (var property in type.Properties)
+        {
+            if (Usual.TryGetValue((type.Type, property.Name), out var usual))
+                property.ShouldSerialize = (_, value) => !usual.Equals(value);
+        }
     }
 }
 

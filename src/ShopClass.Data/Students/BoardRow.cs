@@ -36,6 +36,10 @@ public sealed class BoardRow
 
     public Length Length { get; set; }
 
+    public Length Cup { get; set; }
+
+    public Length Twist { get; set; }
+
     public Length TrimStart { get; set; }
 
     public Length TrimEnd { get; set; }
@@ -71,6 +75,8 @@ public sealed class BoardRow
         WidthAtMiddle = board.WidthAtMiddle;
         WidthAtEnd = board.WidthAtEnd;
         Length = board.Length;
+        Cup = board.Cup;
+        Twist = board.Twist;
         TrimStart = board.TrimStart;
         TrimEnd = board.TrimEnd;
         Defects = [.. board.Defects];
@@ -91,6 +97,8 @@ public sealed class BoardRow
             WidthAtMiddle = WidthAtMiddle,
             WidthAtEnd = WidthAtEnd,
             Length = Length,
+            Cup = Cup,
+            Twist = Twist,
             TrimStart = TrimStart,
             TrimEnd = TrimEnd,
             Defects = Defects,

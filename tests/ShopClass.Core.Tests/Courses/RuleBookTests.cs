@@ -175,6 +175,17 @@ public class RuleBookTests
     public void Specific_gravity_is_a_sane_figure(int hundredths, bool right) =>
         Assert.Equal(right, Keys(Inch with { HardGoingAbove = hundredths }).Count == 0);
 
+    [Theory]
+    [InlineData(9, false)]
+    [InlineData(10, true)]
+    [InlineData(90, true)]
+    [InlineData(91, false)]
+    public void Humidity_is_a_sane_figure(int percent, bool right)
+    {
+        Assert.Equal(right ? [] : ["shopHumidity"], Keys(Inch with { ShopHumidity = percent }));
+        Assert.Equal(right ? [] : ["roomHumidity"], Keys(Inch with { RoomHumidity = percent }));
+    }
+
     private static LengthRule Rule(string key) => RuleBook.Lengths.Single(r => r.Key == key);
 
     private static IReadOnlyList<string> Keys(CourseRules rules) =>

@@ -114,6 +114,8 @@ public partial class RefusalTests(Shop shop) : IClassFixture<Shop>
         7,
         "belongs to the other unit"
     )]
+    [InlineData("\"hardGoingAbove\": 0.55", "\"shopHumidity\": 45.5", 9, "from 10 to 90")]
+    [InlineData("\"hardGoingAbove\": 0.55", "\"roomHumidity\": 95", 9, "from 10 to 90")]
     [InlineData("\"hardGoingAbove\": 0.55", "\"hardGoingAbove\": 55", 9, "such as 0.55")]
     [InlineData("\"hardGoingAbove\": 0.55", "\"hardGoingAbove\": 0.555", 9, "at most two decimals")]
     // Projects of boards.

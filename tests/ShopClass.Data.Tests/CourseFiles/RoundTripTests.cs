@@ -179,6 +179,8 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
                 Thickness = Length.FromTicks(40_641),
                 WidthAtMiddle = Length.FromMillimetres(237),
                 WidthAtEnd = Length.FromInches(9, 17, 64),
+                Cup = Length.FromTicks(5_081),
+                Twist = Length.FromInches(0, 3, 64),
                 TrimStart = Length.Zero,
                 Price = new Money(long.MaxValue, "JPY"),
                 Defects =

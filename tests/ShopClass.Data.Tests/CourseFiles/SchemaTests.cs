@@ -88,6 +88,8 @@ public class SchemaTests(Shop shop) : IClassFixture<Shop>
                 "edgeGluingTaught",
                 RuleBook.MostGlueUpStripsKey,
                 RuleBook.HardGoingKey,
+                RuleBook.ShopHumidityKey,
+                RuleBook.RoomHumidityKey,
             ],
             course["rules"].ActualProperties.Keys.AsEnumerable()
         );

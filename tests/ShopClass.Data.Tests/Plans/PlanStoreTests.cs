@@ -108,7 +108,6 @@ public class PlanStoreTests(Shop shop) : IClassFixture<Shop>
                 part.Part with
                 {
                     Name = "cheek",
-                    JointNotes = "Other words.",
                 },
                 part.Version,
                 Cancel
@@ -136,6 +135,52 @@ public class PlanStoreTests(Shop shop) : IClassFixture<Shop>
         );
 
         Assert.True((await StateAsync(store)).IsOutOfDate);
+    }
+
+    [Fact]
+    public async Task Notes_on_joints_are_read_in_the_steps_and_make_it_out_of_date()
+    {
+        await using var store = shop.Copy();
+        var part = shop.Project.Parts[0];
+        Shop.Value(
+            await store.Projects.SavePartAsync(
+                shop.Owner,
+                shop.Project.Id,
+                part.Id,
+                part.Part with
+                {
+                    JointNotes = "Other words.",
+                },
+                part.Version,
+                Cancel
+            )
+        );
+
+        Assert.True((await StateAsync(store)).IsOutOfDate);
+    }
+
+    [Fact]
+    public void What_came_later_is_left_out_of_the_fingerprint_where_it_is_as_usual()
+    {
+        var flat = System.Text.Json.JsonSerializer.Serialize(shop.Plan.Request, ShopJson.Options);
+        Assert.DoesNotContain("Cup", flat, StringComparison.Ordinal);
+        Assert.DoesNotContain("Humidity", flat, StringComparison.Ordinal);
+        var request = shop.Plan.Request with
+        {
+            Boards =
+            [
+                .. shop.Plan.Request.Boards.Select(b =>
+                    b with
+                    {
+                        Cup = Core.Measure.Length.FromTicks(1),
+                    }
+                ),
+            ],
+        };
+        Assert.NotEqual(
+            PlanSnapshot.Fingerprint(shop.Plan.Request),
+            PlanSnapshot.Fingerprint(request)
+        );
     }
 
     [Fact]

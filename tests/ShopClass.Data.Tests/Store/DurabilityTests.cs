@@ -55,6 +55,8 @@ public class DurabilityTests(Shop shop) : IClassFixture<Shop>
             PlaningTaught = false,
             EdgeGluingTaught = false,
             HardGoingAbove = 61,
+            ShopHumidity = 44,
+            RoomHumidity = 61,
         };
         // Every length gets a figure of its own, so that two that change places are found out.
         foreach (var (index, rule) in RuleBook.Lengths.Index())

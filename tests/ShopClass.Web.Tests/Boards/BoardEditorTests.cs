@@ -82,6 +82,23 @@ public class BoardEditorTests
     }
 
     [Fact]
+    public void Cup_and_twist_may_stay_empty_and_are_kept_where_they_are_not()
+    {
+        Assert.Equal(Length.Zero, Editing(Classroom.Pine).BoardToSave()!.Cup);
+        var editor = Editing(Classroom.Pine with { Twist = Length.FromInches(0, 1, 4) });
+        editor.Draft.Cup = Length.FromInches(2);
+        Assert.Null(editor.BoardToSave());
+        Assert.Contains("The cup is 2 in", editor.ProblemAt("Cup"), StringComparison.Ordinal);
+
+        editor.Draft.Cup = Length.FromInches(0, 1, 8);
+        var board = editor.BoardToSave()!;
+        Assert.Equal(
+            (Length.FromInches(0, 1, 8), Length.FromInches(0, 1, 4)),
+            (board.Cup, board.Twist)
+        );
+    }
+
+    [Fact]
     public void A_bad_place_off_the_board_gets_its_sentence_at_its_own_field()
     {
         var editor = Editing(Classroom.Pine);

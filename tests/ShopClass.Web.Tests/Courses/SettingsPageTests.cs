@@ -167,6 +167,42 @@ public sealed class SettingsPageTests : IAsyncLifetime
         Assert.Equal(hundredths, (await Stored()).Rules.HardGoingAbove);
     }
 
+    // Wood Handbook (FPL-GTR-282), Table 4-2: 70 °F (21 °C), 40 % air, 7.7 % moisture.
+    [Fact]
+    public async Task Humidity_is_typed_in_per_cent_and_says_what_wood_comes_to_there()
+    {
+        var page = Open();
+
+        await page.Find("#shop-humidity").ChangeAsync(new() { Value = "40 %" });
+        Assert.Contains(
+            "Wood comes to about 7.7 % moisture",
+            page.Markup,
+            StringComparison.Ordinal
+        );
+        await page.Find("#room-humidity").ChangeAsync(new() { Value = "dry" });
+        await Save(page);
+        Assert.Contains(
+            "\"dry\" is not a humidity",
+            page.Find("#room-humidity-problem").TextContent,
+            StringComparison.Ordinal
+        );
+        Assert.Equal("dry", page.Find("#room-humidity").GetAttribute("value"));
+        Assert.Equal(RuleBook.UsualShopHumidity, (await Stored()).Rules.ShopHumidity);
+
+        await page.Find("#room-humidity").ChangeAsync(new() { Value = "9" });
+        await Save(page);
+        Assert.Contains(
+            "10 to 90 %",
+            page.Find("#room-humidity-problem").TextContent,
+            StringComparison.Ordinal
+        );
+
+        await page.Find("#room-humidity").ChangeAsync(new() { Value = "30" });
+        await Save(page);
+        var rules = (await Stored()).Rules;
+        Assert.Equal((40, 30), (rules.ShopHumidity, rules.RoomHumidity));
+    }
+
     [Fact]
     public async Task Settings_of_an_archived_course_are_read_only()
     {

@@ -52,6 +52,8 @@ internal sealed class Stock
         && other.IsClear
         && (Start, End, Width) == (other.Start, other.End, other.Width)
         && Board.Thickness == other.Board.Thickness
+        && (Board.Cup, Board.Twist, Board.Length)
+            == (other.Board.Cup, other.Board.Twist, other.Board.Length)
         && Board.Surfacing == other.Board.Surfacing
         && Board.Price == other.Board.Price;
 

@@ -42,6 +42,24 @@ internal static class SizeAskedFor
     public static Length Thick(Part part, CourseRules rules, Board board) =>
         BeforePlaning(part) + (board.HasPlanedFaces ? Length.Zero : rules.PlaningPerFace * 2);
 
+    /// <summary>
+    /// The thickness this very board must have: as for its surfacing, or where it is not flat, what is left of the part's
+    /// blank once both faces are.
+    /// </summary>
+    public static Length ThickOn(Board board, Part part, CourseRules rules) =>
+        Length.Max(Thick(part, rules, board), BeforePlaning(part) + HollowOf(board, part, rules));
+
+    /// <summary>How hollow the part's blank is on this board; the worse way round where it may lie either way.</summary>
+    public static Length HollowOf(Board board, Part part, CourseRules rules)
+    {
+        var across = AcrossTheGrain(part, rules, betweenMillEdges: false);
+        var along = AlongTheGrain(part, rules);
+        var straight = Hollows.In(board, across, along);
+        return part.Grain is GrainDirection.Any
+            ? Length.Max(straight, Hollows.In(board, along, across))
+            : straight;
+    }
+
     /// <summary>Finished thickness and what stays open of it.</summary>
     public static Length BeforePlaning(Part part) =>
         part.Finished.Thickness + part.ExtraFor(PartDimension.Thickness);

@@ -49,7 +49,7 @@ internal static class SizeRules
 
     public static IEnumerable<Finding> BoardsMustBeThickEnough(Replay replay) =>
         from use in Uses(replay)
-        let asked = SizeAskedFor.Thick(use.Part, replay.Request.Rules, use.Board)
+        let asked = SizeAskedFor.ThickOn(use.Board, use.Part, replay.Request.Rules)
         let under = asked - use.Board.Thickness
         where under > Length.Zero
         select Must(
@@ -57,7 +57,7 @@ internal static class SizeRules
             use.Part.Letter,
             under,
             $"{use.Board.Name} is {replay.Tell.Long(use.Board.Thickness)} thick; {use.Part.Letter} takes "
-                + $"{replay.Tell.Long(asked)}{(use.Board.HasPlanedFaces ? "" : " before both faces are planed")}, so it is "
+                + $"{replay.Tell.Long(asked)}{(asked == SizeAskedFor.BeforePlaning(use.Part) ? "" : " before both faces are planed")}, so it is "
                 + $"{replay.Tell.Long(under)} too thin."
         );
 

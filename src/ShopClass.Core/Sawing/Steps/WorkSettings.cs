@@ -1,5 +1,3 @@
-using ShopClass.Core.Lumber;
-
 namespace ShopClass.Core.Sawing.Steps;
 
 /// <summary>What the steps depend on besides the plan and the hand.</summary>
@@ -13,9 +11,6 @@ public sealed record WorkSettings
     /// least 1.
     /// </summary>
     public int StudentPercent { get; init; } = 100;
-
-    /// <summary>The air where parts are fitted and where the piece will stand; null leaves movement out.</summary>
-    public Climate? Climate { get; init; } = Climate.Usual;
 
     /// <summary>The instructor's own technique notes by key; what is not there is taken from <see cref="Techniques.Usual"/>.</summary>
     public IReadOnlyDictionary<string, string> Techniques { get; init; } =

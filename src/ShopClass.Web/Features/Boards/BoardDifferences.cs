@@ -28,6 +28,7 @@ public static class BoardDifferences
     {
         string Write(Length? length) =>
             length is { } value ? LengthWriter.WriteWithUnit(value, rules.Precision) : "not given";
+        string Flat(Length? length) => length is { Ticks: > 0 } ? Write(length) : "none";
         return
         [
             ("Name", d => d.Name),
@@ -38,6 +39,8 @@ public static class BoardDifferences
             ("Width in the middle", d => Write(d.WidthAtMiddle)),
             ("Width at the far end", d => Write(d.WidthAtEnd)),
             ("Length", d => Write(d.Length)),
+            ("Hollow across", d => Flat(d.Cup)),
+            ("Twist", d => Flat(d.Twist)),
             ("Trim at the start", d => Write(d.TrimStart)),
             ("Trim at the far end", d => Write(d.TrimEnd)),
             ("Bad places", d => Places(d, Write)),

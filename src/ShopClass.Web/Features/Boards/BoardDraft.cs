@@ -23,6 +23,12 @@ public sealed class BoardDraft
     public Length? WidthAtMiddle { get; set; }
     public Length? WidthAtEnd { get; set; }
     public Length? Length { get; set; }
+
+    /// <summary>Nothing for a board without a hollow.</summary>
+    public Length? Cup { get; set; }
+
+    /// <summary>Nothing for a board that is not twisted.</summary>
+    public Length? Twist { get; set; }
     public Length? TrimStart { get; set; }
     public Length? TrimEnd { get; set; }
     public List<DefectDraft> Defects { get; set; } = [];
@@ -48,6 +54,8 @@ public sealed class BoardDraft
             WidthAtMiddle = board.WidthAtMiddle,
             WidthAtEnd = board.WidthAtEnd,
             Length = board.Length,
+            Cup = board.Cup > Core.Measure.Length.Zero ? board.Cup : null,
+            Twist = board.Twist > Core.Measure.Length.Zero ? board.Twist : null,
             TrimStart = board.TrimStart,
             TrimEnd = board.TrimEnd,
             Defects = [.. board.Defects.Select(DefectDraft.Of)],

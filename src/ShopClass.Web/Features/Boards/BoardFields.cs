@@ -13,6 +13,8 @@ public static class BoardFields
             "WidthAtMiddle" => "Width in the middle",
             "WidthAtEnd" => "Width at the far end",
             "Length" => "Length",
+            "Cup" => "Hollow across",
+            "Twist" => "Twist",
             "TrimStart" => "Trim at the start",
             "TrimEnd" => "Trim at the far end",
             _ when BadPlaceNumber(field) is { } number => $"Bad place {number}",

@@ -87,6 +87,8 @@ public static class BoardGaps
             WidthAtMiddle = draft.WidthAtMiddle ?? draft.WidthAtStart ?? standIn,
             WidthAtEnd = draft.WidthAtEnd ?? draft.WidthAtStart ?? standIn,
             Length = draft.Length ?? standIn,
+            Cup = draft.Cup ?? Length.Zero,
+            Twist = draft.Twist ?? Length.Zero,
             TrimStart = draft.TrimStart ?? Length.Zero,
             TrimEnd = draft.TrimEnd ?? Length.Zero,
             Defects =

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Measure;
 
@@ -29,6 +30,16 @@ public sealed class RulesDraft
 
     public string HardGoingText { get; private set; } = "";
 
+    /// <summary>Per cent, as typed.</summary>
+    public string ShopHumidityText { get; private set; } = "";
+
+    /// <summary>Per cent, as typed.</summary>
+    public string RoomHumidityText { get; private set; } = "";
+
+    public int? ShopHumidity => Percent(ShopHumidityText);
+
+    public int? RoomHumidity => Percent(RoomHumidityText);
+
     public Length? this[LengthRule rule] => lengths[rule.Key];
 
     public void Set(LengthRule rule, Length? value)
@@ -42,6 +53,18 @@ public sealed class RulesDraft
         HardGoingText = text ?? "";
         HardGoingAbove = SpecificGravity.Read(HardGoingText);
         problems.Remove(RuleBook.HardGoingKey);
+    }
+
+    public void SetShopHumidity(string? text)
+    {
+        ShopHumidityText = text ?? "";
+        problems.Remove(RuleBook.ShopHumidityKey);
+    }
+
+    public void SetRoomHumidity(string? text)
+    {
+        RoomHumidityText = text ?? "";
+        problems.Remove(RuleBook.RoomHumidityKey);
     }
 
     public string? ProblemWith(string key) => problems.GetValueOrDefault(key);
@@ -89,9 +112,33 @@ public sealed class RulesDraft
         else
             problems[RuleBook.HardGoingKey] =
                 $"\"{HardGoingText}\" is not a specific gravity. Expected is a number such as 0.55.";
+        rules = rules with
+        {
+            ShopHumidity = Humidity(RuleBook.ShopHumidityKey, ShopHumidityText),
+            RoomHumidity = Humidity(RuleBook.RoomHumidityKey, RoomHumidityText),
+        };
         Show(RuleBook.ProblemsIn(rules).Where(p => !problems.ContainsKey(p.Key)));
         return problems.Count == 0 ? rules : null;
     }
+
+    private int Humidity(string key, string text)
+    {
+        if (Percent(text) is { } humidity)
+            return humidity;
+        problems[key] =
+            $"\"{text}\" is not a humidity. Expected is a whole number of per cent, such as 50.";
+        return RuleBook.UsualShopHumidity;
+    }
+
+    private static int? Percent(string text) =>
+        int.TryParse(
+            text.Trim().TrimEnd('%').TrimEnd(),
+            NumberStyles.None,
+            CultureInfo.InvariantCulture,
+            out var percent
+        )
+            ? percent
+            : null;
 
     /// <summary>Where settings that are no lengths differ from what is stored, one sentence each.</summary>
     public IReadOnlyList<string> OtherDifferences(CourseRules stored)
@@ -110,6 +157,10 @@ public sealed class RulesDraft
         if (stored.HardGoingAbove != HardGoingAbove)
             found.Add(
                 $"Stored now: hard going above {SpecificGravity.Write(stored.HardGoingAbove)}."
+            );
+        if (stored.ShopHumidity != ShopHumidity || stored.RoomHumidity != RoomHumidity)
+            found.Add(
+                $"Stored now: {stored.ShopHumidity} % humidity in the shop, {stored.RoomHumidity} % in the room."
             );
         return found;
     }
@@ -131,6 +182,8 @@ public sealed class RulesDraft
         EdgeGluingTaught = stored.EdgeGluingTaught;
         MostGlueUpStrips = stored.MostGlueUpStrips;
         SetHardGoing(SpecificGravity.Write(stored.HardGoingAbove));
+        SetShopHumidity(stored.ShopHumidity.ToString(CultureInfo.InvariantCulture));
+        SetRoomHumidity(stored.RoomHumidity.ToString(CultureInfo.InvariantCulture));
         foreach (var rule in RuleBook.Lengths)
             lengths[rule.Key] = rule.Get(stored);
     }

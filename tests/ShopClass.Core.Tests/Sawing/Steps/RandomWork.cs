@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
 using ShopClass.Core.Projects;
@@ -35,7 +36,9 @@ internal static class RandomWork
                 Gen.Int[0, 5]
             ).Array[0, 3],
             Gen.Bool,
-            (request, joints, opens, noted) =>
+            // Every second request has a board that is not flat: cup and twist in sixty-fourths of an inch.
+            Gen.Select(Gen.Int[0, 3], Gen.Int[-12, 12], Gen.Int[-12, 12]),
+            (request, joints, opens, noted, warp) =>
             {
                 var parts = request
                     .Project.Parts.Select(
@@ -59,6 +62,12 @@ internal static class RandomWork
                     .ToList();
                 return request with
                 {
+                    Boards =
+                    [
+                        .. request.Boards.Select(
+                            (b, i) => i == warp.Item1 % 2 ? Warped(b, warp.Item2, warp.Item3) : b
+                        ),
+                    ],
                     Project = request.Project with
                     {
                         Parts = parts,
@@ -70,6 +79,13 @@ internal static class RandomWork
                 };
             }
         );
+
+    private static Board Warped(Board board, int cup, int twist) =>
+        board with
+        {
+            Cup = Length.FromInches(0, Math.Max(0, cup), 64),
+            Twist = Length.FromInches(0, Math.Max(0, twist), 64),
+        };
 
     private static Joint Joint(
         (JointKind Kind, int Part, int Mate, int Depth, bool Twice) j,

@@ -63,6 +63,56 @@ public class WholeWorkTests
         Assert.Equal(work.Steps.Count + 1, report.States.Count);
     }
 
+    // Wood Handbook (FPL-GTR-282), Table 4-2 at 70 °F: 65 % air 12.0, 30 % air 6.2 % moisture. Table 13-5: eastern white pine
+    // 0.00212 a per cent, so 9 1/4 in loses about 0.114 in; read here to a 64th.
+    [Theory]
+    [InlineData(65, 30, "shrinks by about 7/64 in")]
+    [InlineData(30, 65, "swells by about 7/64 in")]
+    public void What_is_fitted_early_says_how_it_moves_from_the_shops_air_to_the_rooms(
+        int shop,
+        int room,
+        string said
+    )
+    {
+        var request = WorkCases.OnSurfacedPine.Request;
+        var shelf = request.Project;
+        var wide = request with
+        {
+            Rules = request.Rules with { ShopHumidity = shop, RoomHumidity = room },
+            Boards =
+            [
+                request.Boards[0] with
+                {
+                    WidthAtStart = WorkCases.In(11),
+                    WidthAtMiddle = WorkCases.In(11),
+                    WidthAtEnd = WorkCases.In(11),
+                },
+            ],
+            Project = shelf with
+            {
+                Parts =
+                [
+                    .. shelf.Parts.Select(p =>
+                        p.Letter == "C"
+                            ? p
+                            : p with
+                            {
+                                Open = [],
+                                Finished = p.Finished with { Width = WorkCases.In(9.25) },
+                            }
+                    ),
+                ],
+            },
+        };
+        var steps = WorkWriter
+            .Write(CheckedPlan.Make(wide with { StepLimit = 500 }), Hand.Right)
+            .Steps;
+        Assert.Contains(
+            steps,
+            s => s.Kind is StepKind.Fit && s.Caution.Contains(said, StringComparison.Ordinal)
+        );
+    }
+
     [Fact]
     public void The_pegs_are_crosscut_from_their_strip_when_it_is_at_width()
     {

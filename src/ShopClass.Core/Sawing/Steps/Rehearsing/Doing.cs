@@ -106,7 +106,9 @@ internal sealed class Doing(StepRun run)
             Rect = rect,
             Key = only?.Key,
             Part = only?.Part,
-            HasTrueFace = board.Surfacing is not Surfacing.Rough,
+            HasTrueFace =
+                board.Surfacing is not Surfacing.Rough
+                && run.HollowOf(only, rect, board) == Length.Zero,
             HasStraightEdge = !isTurned && HasMillEdge(board, rect),
         };
     }

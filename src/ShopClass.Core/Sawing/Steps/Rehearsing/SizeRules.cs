@@ -79,6 +79,26 @@ internal static class SizeRules
         }
     }
 
+    /// <summary>A part from a board that was hollow has lost at least the hollow: else one of its faces still has it.</summary>
+    public static IEnumerable<Finding> NoPartMayKeepTheHollowOfItsBoard(StepRun run)
+    {
+        foreach (var blank in run.Blanks.Where(b => b.Part is not null))
+        {
+            if (run.BoardOf(blank.BoardId) is not { } board)
+                continue;
+            var hollow = run.HollowOf(blank, blank.Rect, board);
+            var piece = run.Final.FirstOrDefault(p =>
+                p.Name == $"{blank.Key.Part}{blank.Key.Copy}" && p.Key is { Strip: 0 }
+            );
+            if (piece is not null && piece.Thickness > board.Thickness - hollow)
+                yield return Noticed.Must(
+                    piece.Name,
+                    $"{piece.Name} is too thick to be flat on both faces: {board.Name} was hollow there by {Say(run, hollow)}.",
+                    piece.Thickness - (board.Thickness - hollow)
+                );
+        }
+    }
+
     /// <summary>Every part whose blanks the plan has on boards.</summary>
     private static IEnumerable<(string Name, Part Part)> Expected(StepRun run) =>
         from blank in run.Blanks

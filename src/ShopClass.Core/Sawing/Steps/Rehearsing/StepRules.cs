@@ -21,6 +21,7 @@ internal static class StepRules
         SizeRules.NoPieceMayGrow,
         SizeRules.NoPieceMayGoBelowItsFinishedSize,
         SizeRules.PartsMustEndAtTheirFinishedSize,
+        SizeRules.NoPartMayKeepTheHollowOfItsBoard,
         OpenRules.OpenDimensionsMustNotBeCutEarly,
         OpenRules.OpenDimensionsMustWaitForTheirEvent,
         OpenRules.OpenDimensionsMustCloseInTheirOrder,

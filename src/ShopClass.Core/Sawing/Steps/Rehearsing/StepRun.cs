@@ -4,6 +4,7 @@ using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
 using ShopClass.Core.Projects;
+using ShopClass.Core.Sawing.Rehearsing;
 
 namespace ShopClass.Core.Sawing.Steps.Rehearsing;
 
@@ -84,6 +85,26 @@ internal sealed class StepRun
         step.Kind is StepKind.CloseDimension
         && step.Pieces.Contains(piece)
         && step.Open.Any(o => o.Piece == piece && o.Dimension == dimension);
+
+    /// <summary>
+    /// How hollow a piece of a board is that covers so much of it. Of a blank, what its part does not need comes off anyway
+    /// and does not count.
+    /// </summary>
+    public Length HollowOf(PartOnBoard? blank, BoardRect rect, Board board)
+    {
+        var (across, along) = (rect.Across, rect.Along);
+        if (blank is { Part: { } part })
+        {
+            var wide = SizeAskedFor.AcrossTheGrain(part, Rules, betweenMillEdges: false);
+            var far = SizeAskedFor.AlongTheGrain(part, Rules);
+            across = Length.Min(across, blank.IsTurned ? far : wide);
+            along = Length.Min(along, blank.IsTurned ? wide : far);
+        }
+
+        return Hollows.In(board, across, along);
+    }
+
+    public Board? BoardOf(string id) => Plan.Request.Boards.FirstOrDefault(b => b.Id == id);
 
     private IEnumerable<Board> Boards() =>
         Plan

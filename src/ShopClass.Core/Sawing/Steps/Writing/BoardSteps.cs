@@ -79,6 +79,10 @@ internal sealed class BoardSteps(Job job)
                 + $"{job.AtTape(board.Length)} long, {job.Say(board.Thickness)} thick at the thinnest place";
         foreach (var d in board.Defects)
             yield return $"{Named(d)} from {job.AtTape(d.Place.From)} to {job.AtTape(d.Place.To)} along and {job.AtTape(d.Place.Near)} to {job.AtTape(d.Place.Far)} across: ring it";
+        if (board.Cup > Length.Zero)
+            yield return $"hollow by {job.Say(board.Cup)} across under a straightedge: write “hollow” on that face";
+        if (board.Twist > Length.Zero)
+            yield return $"one corner stands {job.Say(board.Twist)} off a flat bench: ring it";
         if (!board.HasPlanedFaces)
             yield return "rough faces: look along them for cup and wind, and note which side is hollow";
     }
@@ -109,6 +113,10 @@ internal sealed class BoardSteps(Job job)
         if (board.WidthAtStart != board.WidthAtEnd || board.WidthAtStart != board.WidthAtMiddle)
             marks.Add(
                 $"The board tapers: count on {job.AtTape(board.SmallestWidth)}, its smallest width, and measure every width from the near edge; the wedge beyond it is waste"
+            );
+        if (Warp.CupOver(board, board.SmallestWidth) >= Warp.TakenAsFlat)
+            marks.Add(
+                "The board is cupped: see that every line is on the rounded face, which lies upwards when it is sawn"
             );
         marks.AddRange(
             cuts.Where(c => c != trim && c.Kind is not CutKind.Rip)

@@ -85,6 +85,7 @@ internal sealed class BreakdownSteps(
                 Width = strip.Rect.Across,
                 Length = strip.Rect.Along,
                 IsRough = !board.HasPlanedFaces,
+                IsHollow = !Warp.IsFlat(board, strip.Rect.Across, strip.Rect.Along),
                 HasStraightEdge = KeepsMillEdge(strip.Rect),
                 // A whole board may be such a strip: trimmed first, marked out after.
                 Last = job.Steps.Later(LastOn(strip.Rect), last),
@@ -118,6 +119,7 @@ internal sealed class BreakdownSteps(
             piece.Thickness = worked.Thickness;
             piece.Width = worked.Width;
             piece.IsRough = worked.IsRough;
+            piece.IsHollow = worked.IsHollow;
             piece.HasStraightEdge = true;
             return piece;
         });
@@ -142,9 +144,28 @@ internal sealed class BreakdownSteps(
             Width = isTurned ? wood.Along : wood.Across,
             Length = isTurned ? wood.Across : wood.Along,
             IsRough = !board.HasPlanedFaces,
+            IsHollow = IsHollow(part, wood, isTurned),
             HasStraightEdge = !isTurned && KeepsMillEdge(wood),
             Last = last,
         };
+
+    /// <summary>Only what will be the part has to be flat: wood beyond its blank comes off when it is brought to width.</summary>
+    private bool IsHollow(Part part, BoardRect wood, bool isTurned)
+    {
+        var blank = BlankNeeds.OnePiece(part, job.Rules, Surfacing.S4S);
+        var (across, along) = isTurned ? (blank.Length, blank.Width) : (blank.Width, blank.Length);
+        return !Warp.IsFlat(board, Length.Min(wood.Across, across), Length.Min(wood.Along, along));
+    }
+
+    /// <summary>Whether a strip that stays joined leaves its parts their thickness when it is planed flat whole.</summary>
+    public bool LeavesThickness(BoardRect strip, IEnumerable<Part> parts)
+    {
+        var lost = Warp.LostIn(board, strip.Across, strip.Along);
+        return lost < Warp.TakenAsFlat
+            || parts.All(p =>
+                WorkRules.BeforeItsEvent(p, PartDimension.Thickness) + lost <= board.Thickness
+            );
+    }
 
     private bool KeepsMillEdge(BoardRect wood) =>
         board.Surfacing switch
@@ -225,7 +246,7 @@ internal sealed class BreakdownSteps(
                 : "the start of the board; the square on the near edge",
             Marks = [Mark(cut)],
             WasteSide = Side.Right,
-            Hold = $"{cut.Hold} {Holds.SidesOf(cut)}",
+            Hold = string.Join(' ', [cut.Hold, .. LyingStill(cut), Holds.SidesOf(cut)]),
             Technique = job.Technique(TechniqueOf(cut)),
             Reason = cut.Reason,
             Needs = Needs(),
@@ -240,6 +261,17 @@ internal sealed class BreakdownSteps(
                 board
             ),
         };
+    }
+
+    /// <summary>A board that rocks is no board to saw: how it is made to lie still.</summary>
+    private IEnumerable<string> LyingStill(Cut cut)
+    {
+        if (cut.Support is Support.Vise || Warp.IsFlat(board, cut.Piece.Across, cut.Piece.Along))
+            yield break;
+        if (Warp.CupOver(board, cut.Piece.Across) >= Warp.TakenAsFlat)
+            yield return Holds.HollowDown;
+        if (Warp.TwistOver(board, cut.Piece.Across, cut.Piece.Along) >= Warp.TakenAsFlat)
+            yield return Holds.WedgeUnder;
     }
 
     private string Title(Cut cut)

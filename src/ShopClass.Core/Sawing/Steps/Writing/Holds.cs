@@ -6,6 +6,12 @@ namespace ShopClass.Core.Sawing.Steps.Writing;
 /// </summary>
 internal static class Holds
 {
+    /// <summary>How a cupped board lies still.</summary>
+    public const string HollowDown = "Lay it hollow side down, so that it cannot rock.";
+
+    /// <summary>How a twisted board lies still.</summary>
+    public const string WedgeUnder = "Push a thin wedge under the corner that stands off.";
+
     /// <summary>What the sawyer's sides do at a cut of the breakdown.</summary>
     public static string SidesOf(Cut cut) =>
         (cut.Support, cut.Kind is CutKind.Rip) switch

@@ -42,11 +42,11 @@ internal sealed class Job(CheckedPlan plan, WorkSettings settings)
     public string? MovementOf(IEnumerable<Workpiece> pieces)
     {
         if (
-            settings.Climate is not { } air
-            || pieces.MaxBy(p => p.Width) is not { } piece
+            pieces.MaxBy(p => p.Width) is not { } piece
             || SpeciesTable.Find(piece.Board.SpeciesId) is not { } species
         )
             return null;
+        var air = Rules.Air;
         var shop = Movement.MoistureContent(air.Celsius, air.ShopHumidity);
         var room = Movement.MoistureContent(air.Celsius, air.RoomHumidity);
         if (Movement.OfFlatsawnWidth(species, piece.Width, shop, room) is not { } change)

@@ -39,6 +39,7 @@ internal sealed class JoinedStrips(Job job, BoardLayout layout, BreakdownSteps b
         return within.TrueForAll(c => c.Kind is CutKind.Crosscut && !breakdown.FreesAnOffcut(c))
             && blanks.All(b => b.Key.Strip == 0 && IsAsWideAs(strip, b) && !IsTurned(b.Key))
             && !parts.Contains(null)
+            && breakdown.LeavesThickness(strip, parts.OfType<Part>())
             && WorkRules.StayJoinedUntilTheirStripIsAtWidth([.. parts.OfType<Part>()], job.Rules);
     }
 

@@ -1,3 +1,4 @@
+using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Projects;
 
@@ -10,7 +11,7 @@ internal sealed class TruingSteps(Job job)
 
     public void Write()
     {
-        foreach (var piece in job.Pieces.Where(p => p.IsRough).ToList())
+        foreach (var piece in job.Pieces.Where(p => p.IsRough || p.IsHollow).ToList())
             Flatten(piece);
         foreach (var strips in Glued())
             GlueUp(strips);
@@ -32,14 +33,25 @@ internal sealed class TruingSteps(Job job)
                 Technique = job.Technique("FlattenFace"),
                 Hold = Planing ? Holds.Face(piece.Called) : "",
                 Support = Planing ? Support.Bench : null,
-                Reason =
-                    "Nothing can be squared or gauged from a face that is not true. Short pieces lose less to it than the whole board would.",
+                Marks = piece.IsHollow ? [Hollow(piece)] : [],
+                Reason = piece.IsHollow
+                    ? "The board was not flat. Sawn out first, a piece loses far less to the plane than the whole board would."
+                    : "Nothing can be squared or gauged from a face that is not true. Short pieces lose less to it than the whole board would.",
                 Leaves = [piece.AsItIs],
                 Tools = ["bench plane", "straightedge", "two straight sticks"],
                 Time = Taking(10, piece.Width * piece.Length, Pace.PlaneFace, "planed flat", piece),
             },
             [piece.Last]
         );
+    }
+
+    private string Hollow(Workpiece piece)
+    {
+        var high =
+            Warp.CupOver(piece.Board, piece.Width) >= Warp.TakenAsFlat
+                ? "the two edges of the hollow face stand high"
+                : "two corners across from each other stand high";
+        return $"{high}: take those down until the face is flat, then stop";
     }
 
     private List<List<Workpiece>> Glued() =>
@@ -116,8 +128,7 @@ internal sealed class TruingSteps(Job job)
             },
             [jointed]
         );
-        if (!whole.IsRough)
-            Level(whole);
+        Level(whole);
         job.Pieces.RemoveAll(strips.Contains);
         job.Pieces.Add(whole);
         job.Pieces.Sort((a, b) => a.Key.CompareTo(b.Key));
@@ -157,13 +168,15 @@ internal sealed class TruingSteps(Job job)
             Width = strips.Aggregate(Length.Zero, (sum, s) => sum + s.Width),
             Length = length,
             IsRough = strips.Exists(s => s.IsRough),
+            IsHollow = strips.Exists(s => s.IsHollow),
             HasStraightEdge = strips[0].HasStraightEdge || strips[^1].HasStraightEdge,
         };
 
     private void BringToThickness(Workpiece piece)
     {
         var target = WorkRules.BeforeItsEvent(piece.Part, PartDimension.Thickness);
-        if (!WorkRules.HasToBePlanedThinner(piece.Thickness, target, !piece.IsRough, job.Rules))
+        var isPlaned = !piece.IsRough && !piece.IsHollow;
+        if (!WorkRules.HasToBePlanedThinner(piece.Thickness, target, isPlaned, job.Rules))
             return;
         var gauge = Planing ? job.Gauge("thickness", target) : null;
         var off = piece.Thickness - target;
@@ -202,7 +215,7 @@ internal sealed class TruingSteps(Job job)
             },
             [piece.Last, gauge]
         );
-        piece.IsRough = false;
+        (piece.IsRough, piece.IsHollow) = (false, false);
     }
 
     private void Straighten(Workpiece piece)

@@ -41,6 +41,9 @@ internal sealed class Workpiece(BlankKey key, Part part, Board board)
     /// <summary>Whether its faces are as they came from the saw.</summary>
     public bool IsRough { get; set; }
 
+    /// <summary>Whether it is still as hollow as its board: cupped or twisted by more than is left alone.</summary>
+    public bool IsHollow { get; set; }
+
     /// <summary>The last step that worked on it.</summary>
     public string? Last { get; set; }
 
