@@ -45,7 +45,7 @@ internal sealed class TruingSteps(Job job)
         );
     }
 
-    private string Hollow(Workpiece piece)
+    private static string Hollow(Workpiece piece)
     {
         var high =
             Warp.CupOver(piece.Board, piece.Width) >= Warp.TakenAsFlat
