@@ -13,6 +13,8 @@ namespace ShopClass.Core.Tests.Sawing.Steps;
 /// </summary>
 public class CuppedBoardTests
 {
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
     private static readonly Board Wide = new()
     {
         Id = "board",
@@ -82,7 +84,7 @@ public class CuppedBoardTests
             Cup = WorkCases.In(.25),
             Thickness = Length.FromInches(0, over, under),
         };
-        var plan = CheckedPlan.Make(WorkCases.Request(board));
+        var plan = CheckedPlan.Make(WorkCases.Request(board), cancel: Cancel);
         Assert.Equal(isEnough, plan.Plan.IsComplete);
         if (isEnough)
             Assert.Equal(
@@ -121,7 +123,8 @@ public class CuppedBoardTests
             {
                 Boards = [request.Boards[0] with { Thickness = WorkCases.In(isTaught ? 1 : .75) }],
                 Rules = request.Rules with { PlaningTaught = isTaught },
-            }
+            },
+            cancel: Cancel
         );
         Assert.Equal(isComplete, plan.Plan.IsComplete);
         if (!isTaught)
@@ -131,7 +134,7 @@ public class CuppedBoardTests
     [Fact]
     public void The_rehearsal_finds_work_that_leaves_a_cupped_board_hollow()
     {
-        var flat = CheckedPlan.Make(WorkCases.Request(Wide));
+        var flat = CheckedPlan.Make(WorkCases.Request(Wide), cancel: Cancel);
         var work = WorkWriter.Write(flat, Hand.Right);
         Assert.Equal([], StepRehearsal.Replay(flat, work).Findings);
         // The same work on the same board, which is cupped after all.
@@ -158,7 +161,7 @@ public class CuppedBoardTests
 
     private static WorkSequence Work(Board board)
     {
-        var plan = CheckedPlan.Make(WorkCases.Request(board));
+        var plan = CheckedPlan.Make(WorkCases.Request(board), cancel: Cancel);
         var work = WorkWriter.Write(plan, Hand.Right);
         Assert.Equal([], StepRehearsal.Replay(plan, work).Findings);
         return work;

@@ -105,7 +105,16 @@ public class WholeWorkTests
             },
         };
         var steps = WorkWriter
-            .Write(CheckedPlan.Make(wide with { StepLimit = 500 }), Hand.Right)
+            .Write(
+                CheckedPlan.Make(
+                    wide with
+                    {
+                        StepLimit = 500,
+                    },
+                    cancel: TestContext.Current.CancellationToken
+                ),
+                Hand.Right
+            )
             .Steps;
         Assert.Contains(
             steps,
