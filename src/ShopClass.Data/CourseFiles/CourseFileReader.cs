@@ -4,6 +4,7 @@ using Newtonsoft.Json;
 using Newtonsoft.Json.Linq;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Orders;
 using ShopClass.Core.Projects;
 using ShopClass.Data.Access;
 
@@ -21,7 +22,11 @@ internal static class CourseFileReader
         CourseDraft? Course,
         Project? Project,
         IReadOnlyList<FileProblem> Problems
-    );
+    )
+    {
+        /// <summary>Supplies of the project.</summary>
+        public IReadOnlyList<Supply> Supplies { get; init; } = [];
+    }
 
     public static Contents Read(ReadOnlyMemory<byte> file)
     {
@@ -113,7 +118,10 @@ internal static class CourseFileReader
             case "course":
                 return new(ReadCourse(file, findings), null, []);
             case "project":
-                return new(null, ReadProject(file, findings), []);
+                return new(null, ReadProject(file, findings), [])
+                {
+                    Supplies = KitsFile.ReadSupplies(file["project"] ?? file, findings),
+                };
             default:
                 findings.Add(
                     file["kind"] ?? file,
@@ -151,12 +159,14 @@ internal static class CourseFileReader
 
         var rules = ReadRules(node);
         var projects = new List<Project>();
+        var supplies = new List<IReadOnlyList<Supply>>();
         foreach (var item in node.Items("projects", StoreLimits.ProjectsInACourse, "projects"))
         {
             // A project that cannot be read at all keeps its place, so that boards may still name the others.
             projects.Add(
                 PartReader.ReadProject(item, rules, findings) ?? new Project { Name = "" }
             );
+            supplies.Add(KitsFile.ReadSupplies(item, findings));
         }
 
         var students = new List<StudentDraft>();
@@ -174,6 +184,9 @@ internal static class CourseFileReader
         return new(name, rules, projects, students)
         {
             Materials = MaterialsFile.Read(node, rules, findings),
+            Supplies = supplies,
+            Tools = ToolsFile.Read(node, findings),
+            Labels = KitsFile.ReadLabels(node, rules.Unit),
             Lessons = LessonReader.Read(node, students, findings),
             TechniqueNotes = TechniqueReader.Read(node),
         };

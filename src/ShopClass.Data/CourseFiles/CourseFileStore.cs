@@ -48,6 +48,10 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
             .RunBy(viewer)
             .Include(c => c.Projects)
                 .ThenInclude(p => p.Parts)
+            .Include(c => c.Projects)
+                .ThenInclude(p => p.Kits)
+            .Include(c => c.Tools)
+            .Include(c => c.Desk)
             .Include(c => c.Students)
                 .ThenInclude(s => s.Boards)
             .Include(c => c.Sellers)
@@ -72,6 +76,7 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
             .RunBy(viewer)
             .Include(p => p.Course)
             .Include(p => p.Parts)
+            .Include(p => p.Kits)
             .SingleOrDefaultAsync(p => p.Id == projectId, cancel);
         return project is null
             ? null
@@ -103,7 +108,7 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
             return new(null, null, "", contents.Problems);
         return contents.Course is { } course
             ? await AddCourseAsync(instructor, course, cancel)
-            : await AddProjectAsync(instructor, contents.Project!, intoCourse, cancel);
+            : await AddProjectAsync(instructor, contents, intoCourse, cancel);
     }
 
     private async Task<ImportOutcome> AddCourseAsync(
@@ -132,11 +137,12 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
 
     private async Task<ImportOutcome> AddProjectAsync(
         InstructorViewer instructor,
-        Project draft,
+        CourseFileReader.Contents contents,
         Guid? intoCourse,
         CancellationToken cancel
     )
     {
+        var draft = contents.Project!;
         if (intoCourse is not { } courseId)
         {
             return Refused(
@@ -158,6 +164,7 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
             return Refused(Wording.TooManyProjects.Sentence);
         var position = course.Projects.Select(p => p.Position).DefaultIfEmpty(0).Max() + 1;
         var project = Drafts.ToRow(draft, courseId, position);
+        KitsFile.AddSupplies(contents.Supplies, project);
         shop.Projects.Add(project);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);

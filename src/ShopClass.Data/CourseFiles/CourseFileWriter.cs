@@ -30,7 +30,7 @@ internal static class CourseFileWriter
             ["unit"] = FileWords.Units.For(unit),
             ["precision"] = FileWords.Precisions.For(course.Rules.Precision),
             ["rules"] = Rules(course.Rules),
-            ["projects"] = new JArray(projects.Select(p => Project(p.ToProject(), unit))),
+            ["projects"] = new JArray(projects.Select(p => Project(p, p.ToProject(), unit))),
             ["students"] = new JArray(students.Select(s => s.Written)),
         };
         Add(
@@ -39,6 +39,8 @@ internal static class CourseFileWriter
             course.TechniqueNotes.Select(n => new JObject { ["about"] = n.Key, ["words"] = n.Text })
         );
         MaterialsFile.Write(all, course);
+        ToolsFile.Write(all, course);
+        KitsFile.WriteLabels(all, course);
         LessonWriter.Add(course, [.. students.Select(s => s.Row)], all);
         return TextOf(
             new JObject
@@ -57,7 +59,7 @@ internal static class CourseFileWriter
                 ["shopclass"] = Version,
                 ["kind"] = "project",
                 ["unit"] = FileWords.Units.For(unit),
-                ["project"] = Project(project.ToProject(), unit),
+                ["project"] = Project(project, project.ToProject(), unit),
             }
         );
 
@@ -78,13 +80,14 @@ internal static class CourseFileWriter
         return all;
     }
 
-    private static JObject Project(Project project, UnitSystem unit)
+    private static JObject Project(ProjectRow row, Project project, UnitSystem unit)
     {
         var all = new JObject { ["name"] = project.Name };
         Add(all, "notes", project.Notes);
         all["parts"] = new JArray(project.Parts.Select(p => Part(p, unit)));
         Add(all, "joints", project.Joints.Select(j => JointWriter.Joint(j, unit)));
         Add(all, "sizesThatAgree", project.SizeChecks.Select(c => JointWriter.SizeCheck(c, unit)));
+        KitsFile.WriteSupplies(all, row);
         return all;
     }
 

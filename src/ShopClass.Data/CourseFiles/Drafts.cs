@@ -1,10 +1,13 @@
 using ShopClass.Core.Courses;
 using ShopClass.Core.Lessons;
 using ShopClass.Core.Lumber;
+using ShopClass.Core.Orders;
 using ShopClass.Core.Projects;
 using ShopClass.Core.Sawing.Steps;
+using ShopClass.Core.Tools;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Lessons;
+using ShopClass.Data.Orders;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
 
@@ -20,6 +23,15 @@ internal sealed record CourseDraft(
 {
     /// <summary>Its sellers and what lies on its rack.</summary>
     public MaterialsDraft Materials { get; init; } = MaterialsDraft.None;
+
+    /// <summary>The supplies of each project, in the order of the projects.</summary>
+    public IReadOnlyList<IReadOnlyList<Supply>> Supplies { get; init; } = [];
+
+    /// <summary>Its tools; null where the file has none.</summary>
+    public ToolChest? Tools { get; init; }
+
+    /// <summary>Its label sheet; null where the file has none.</summary>
+    public LabelSetting? Labels { get; init; }
 
     public LessonsDraft Lessons { get; init; } = LessonsDraft.None;
 
@@ -50,6 +62,16 @@ internal static class Drafts
             Version = Guid.NewGuid(),
         };
         course.Projects.AddRange(draft.Projects.Select((p, i) => ToRow(p, course.Id, i + 1)));
+        foreach (var (project, supplies) in course.Projects.Zip(draft.Supplies))
+            KitsFile.AddSupplies(supplies, project);
+        ToolsFile.ToRow(draft.Tools, course);
+        if (draft.Labels is { } labels)
+            course.Desk = new()
+            {
+                CourseId = course.Id,
+                Labels = labels,
+                Version = Guid.NewGuid(),
+            };
         course.Students.AddRange(draft.Students.Select(s => ToRow(s, course)));
         MaterialsFile.ToRows(draft.Materials, course);
         AddLessons(draft.Lessons, course);

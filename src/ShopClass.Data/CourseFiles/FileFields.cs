@@ -26,6 +26,10 @@ internal static class FileFields
         "students",
         "sellers",
         "rack",
+        "tools",
+        "toolSets",
+        "sharpenAfter",
+        "labels",
         "stations",
         "demonstrations",
         "lessons",
@@ -71,7 +75,18 @@ internal static class FileFields
         "parts",
         "joints",
         "sizesThatAgree",
+        "supplies",
     ];
+
+    public static readonly IReadOnlyList<string> Supply = ["name", "kind", "amount", "price"];
+
+    public static readonly IReadOnlyList<string> Tool = ["name", "kind", "count"];
+
+    public static readonly IReadOnlyList<string> ToolSet = ["name", "tools"];
+
+    public static readonly IReadOnlyList<string> SetTool = ["kind", "count"];
+
+    public static readonly IReadOnlyList<string> Labels = ["sheet", "right", "down"];
 
     public static readonly IReadOnlyList<string> Part =
     [

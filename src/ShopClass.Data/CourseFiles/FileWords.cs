@@ -26,6 +26,15 @@ internal static class FileWords
     public static FileWords<UnitSystem> Units { get; } =
         new(("inch", UnitSystem.Inch), ("metric", UnitSystem.Metric));
 
+    public static FileWords<SupplyKind> SupplyKinds { get; } =
+        new(
+            ("hardware", SupplyKind.Hardware),
+            ("glue", SupplyKind.Glue),
+            ("finish", SupplyKind.Finish),
+            ("abrasive", SupplyKind.Abrasive),
+            ("other", SupplyKind.Other)
+        );
+
     public static FileWords<Precision> Precisions { get; } =
         new(
             ("1/16 in", Precision.Sixteenth),

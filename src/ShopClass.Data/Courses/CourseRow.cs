@@ -6,6 +6,7 @@ using ShopClass.Data.Orders;
 using ShopClass.Data.People;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
+using ShopClass.Data.Tools;
 
 namespace ShopClass.Data.Courses;
 
@@ -44,6 +45,12 @@ public sealed class CourseRow
 
     /// <summary>Its stations; null until they have been saved once.</summary>
     public ShopRow? Shop { get; set; }
+
+    /// <summary>How it prints; null until that has been saved once.</summary>
+    public PrintDeskRow? Desk { get; set; }
+
+    /// <summary>Its tools; null until they have been saved once.</summary>
+    public ToolsRow? Tools { get; set; }
 
     internal CourseView ToView(CourseRole? role = CourseRole.Owner) =>
         new(Id, Name, IsArchived, Rules, Version) { Role = role };

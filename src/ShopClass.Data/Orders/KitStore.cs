@@ -155,7 +155,7 @@ public sealed class KitStore(IDbContextFactory<ShopContext> factory)
                     ),
             ];
 
-    private static List<FieldProblem> ProblemsIn(string address, LabelSetting labels)
+    internal static List<FieldProblem> ProblemsIn(string address, LabelSetting labels)
     {
         var isAddress =
             address.Length == 0

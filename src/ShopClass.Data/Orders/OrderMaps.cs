@@ -60,7 +60,7 @@ internal static class OrderMaps
         kits.Property(k => k.Supplies).HasConversion<ListColumn<Supply>, ListComparer<Supply>>();
         kits.Property(k => k.Marks).HasConversion<ListColumn<KitMark>, ListComparer<KitMark>>();
         kits.HasOne(k => k.Project)
-            .WithOne()
+            .WithOne(p => p.Kits)
             .HasForeignKey<KitsRow>(k => k.ProjectId)
             .OnDelete(DeleteBehavior.Cascade);
     }
@@ -73,7 +73,7 @@ internal static class OrderMaps
         desk.Property(d => d.Version).IsConcurrencyToken();
         desk.Property(d => d.Labels).HasConversion<JsonColumn<LabelSetting>>();
         desk.HasOne(d => d.Course)
-            .WithOne()
+            .WithOne(c => c.Desk)
             .HasForeignKey<PrintDeskRow>(d => d.CourseId)
             .OnDelete(DeleteBehavior.Cascade);
     }

@@ -70,6 +70,10 @@ public sealed record KitsView(
 /// <param name="Down">How far everything is moved down; negative moves up.</param>
 public sealed record LabelSetting(string SheetId, Length Right, Length Down)
 {
+    /// <summary>The label sheets there are; what they measure is the print room's business.</summary>
+    public static IReadOnlyList<string> SheetIds { get; } =
+    ["a4-3x8", "a4-2x7", "a4-2x4", "letter-3x10", "letter-2x5", "letter-2x3"];
+
     /// <summary>The furthest a printer is corrected: 20 mm.</summary>
     public static Length Furthest { get; } = Length.FromMillimetres(20);
 }

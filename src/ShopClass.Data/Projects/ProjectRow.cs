@@ -1,5 +1,6 @@
 using ShopClass.Core.Projects;
 using ShopClass.Data.Courses;
+using ShopClass.Data.Orders;
 
 namespace ShopClass.Data.Projects;
 
@@ -26,6 +27,9 @@ public sealed class ProjectRow
     public Guid Version { get; set; }
 
     public List<PartRow> Parts { get; } = [];
+
+    /// <summary>Its supplies and kits; null until they have been saved once.</summary>
+    public KitsRow? Kits { get; set; }
 
     internal IEnumerable<PartRow> PartsInOrder => Parts.OrderBy(p => p.Position).ThenBy(p => p.Id);
 

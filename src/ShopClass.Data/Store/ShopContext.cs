@@ -17,6 +17,7 @@ using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Students;
+using ShopClass.Data.Tools;
 
 namespace ShopClass.Data.Store;
 
@@ -93,6 +94,8 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options, TimeProvi
         builder.ApplyConfiguration(new RemakeMap());
         builder.ApplyConfiguration(new ProgressMap());
         builder.ApplyConfiguration(new KeepingMap());
+        builder.ApplyConfiguration(new ToolMap());
+        builder.ApplyConfiguration(new ReturnMap());
     }
 
     private static void MapCourse(EntityTypeBuilder<CourseRow> course)

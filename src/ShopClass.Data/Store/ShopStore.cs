@@ -15,6 +15,7 @@ using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Students;
+using ShopClass.Data.Tools;
 
 namespace ShopClass.Data.Store;
 
@@ -53,6 +54,7 @@ public static class ShopStore
         services.AddSingleton<RackStore>();
         services.AddSingleton<OrderStore>();
         services.AddSingleton<KitStore>();
+        services.AddSingleton<ToolStore>();
         services.AddSingleton<InstructorAccounts>();
         services.AddSingleton<StoreBackup>();
         services.AddSingleton<ClassNews>();
