@@ -22,6 +22,7 @@ public sealed class MaterialsTests(RunningApp app)
                 .First.GetAttributeAsync("href")
         )!;
         await LookAtSellerAsync(desk, course);
+        await ToolsAsync(desk, course);
 
         await desk.Open(order);
         await desk
@@ -49,6 +50,7 @@ public sealed class MaterialsTests(RunningApp app)
             var (name, path) in new[]
             {
                 ("materials-phone", course + "/materials"),
+                ("tools-phone", course + "/materials/tools"),
                 ("order-phone", order),
                 ("print-phone", course + "/print"),
             }
@@ -58,6 +60,27 @@ public sealed class MaterialsTests(RunningApp app)
             await phone.WaitUntilQuiet();
             await LookAsync(phone, name);
         }
+    }
+
+    private static async Task ToolsAsync(Person desk, string course)
+    {
+        await desk.Open(course + "/materials/tools");
+        await desk.WaitUntilQuiet();
+        await desk.Page.GetByLabel("Tool", new() { Exact = true }).SelectOptionAsync("bevel");
+        await desk.Page.GetByLabel("How many", new() { Exact = true }).First.FillAsync("3");
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Add" }).First.ClickAsync();
+        await desk
+            .Page.GetByRole(AriaRole.Button, new() { Name = "back saw sharpened today" })
+            .ClickAsync();
+        await Assertions
+            .Expect(desk.Page.GetByText("Last sharpened"))
+            .ToBeVisibleAsync(new() { Timeout = RunningApp.Patience });
+        await desk.Open(course + "/materials/tools");
+        await Assertions
+            .Expect(desk.Page.GetByLabel("How many: bevel"))
+            .ToHaveValueAsync("3", new() { Timeout = RunningApp.Patience });
+        await Assertions.Expect(desk.Page.GetByText("Last sharpened")).ToHaveCountAsync(1);
+        await LookAsync(desk, "tools");
     }
 
     private static async Task LookAtSellerAsync(Person desk, string course)

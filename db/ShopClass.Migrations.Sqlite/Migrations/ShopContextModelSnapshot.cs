@@ -605,6 +605,24 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("RackPieces", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Orders.ReturnRow", b =>
+                {
+                    b.Property<Guid>("SourceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AtUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("SourceId");
+
+                    b.HasIndex("CourseId");
+
+                    b.ToTable("RackReturns", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Orders.SellerRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1141,6 +1159,31 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("Students", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Tools.ToolsRow", b =>
+                {
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Sets")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("SharpenAfter")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Tools")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("CourseId");
+
+                    b.ToTable("Tools", (string)null);
+                });
+
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityRoleClaim<string>", b =>
                 {
                     b.HasOne("Microsoft.AspNetCore.Identity.IdentityRole", null)
@@ -1294,7 +1337,7 @@ namespace ShopClass.Migrations.Sqlite.Migrations
             modelBuilder.Entity("ShopClass.Data.Orders.KitsRow", b =>
                 {
                     b.HasOne("ShopClass.Data.Projects.ProjectRow", "Project")
-                        .WithOne()
+                        .WithOne("Kits")
                         .HasForeignKey("ShopClass.Data.Orders.KitsRow", "ProjectId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
@@ -1316,7 +1359,7 @@ namespace ShopClass.Migrations.Sqlite.Migrations
             modelBuilder.Entity("ShopClass.Data.Orders.PrintDeskRow", b =>
                 {
                     b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
-                        .WithOne()
+                        .WithOne("Desk")
                         .HasForeignKey("ShopClass.Data.Orders.PrintDeskRow", "CourseId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
@@ -1328,6 +1371,17 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                 {
                     b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
                         .WithMany("Rack")
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Orders.ReturnRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany()
                         .HasForeignKey("CourseId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
@@ -1479,8 +1533,21 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Course");
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Tools.ToolsRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithOne("Tools")
+                        .HasForeignKey("ShopClass.Data.Tools.ToolsRow", "CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
             modelBuilder.Entity("ShopClass.Data.Courses.CourseRow", b =>
                 {
+                    b.Navigation("Desk");
+
                     b.Navigation("Lessons");
 
                     b.Navigation("People");
@@ -1494,10 +1561,14 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Shop");
 
                     b.Navigation("Students");
+
+                    b.Navigation("Tools");
                 });
 
             modelBuilder.Entity("ShopClass.Data.Projects.ProjectRow", b =>
                 {
+                    b.Navigation("Kits");
+
                     b.Navigation("Parts");
                 });
 

@@ -132,10 +132,12 @@ public sealed class ToolStore(
                 )
                     continue;
                 done.Add((whose, step.Id));
-                // A check after the tick does not saw again.
-                var first = actions.First(a =>
-                    a.StepId == step.Id && a.Kind is not StepActionKind.Untick
-                );
+                // A check after the tick does not saw again; a cut that was taken back and is done now does.
+                var first = actions
+                    .Where(a => a.StepId == step.Id)
+                    .Reverse()
+                    .TakeWhile(a => a.Kind is not StepActionKind.Untick)
+                    .Last();
                 if (ToolBook.SawsOf(step) is { Count: > 0 } saws)
                     sawn[(whose, $"{plan.ProjectId}/{step.Id}")] = new(
                         saws,
