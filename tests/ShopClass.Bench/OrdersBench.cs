@@ -43,13 +43,13 @@ internal static class OrdersBench
         Timed(
             "order, receiving, preparation and cost sheets",
             () =>
-                PrintSet.Join(
+                PrintSet.Make(
                     "set",
                     [
-                        MaterialsOrder.Make(content, Paper.A4),
-                        ReceivingSheet.Make(content, Paper.A4),
-                        PreparationList.Make(content, [], Paper.A4),
-                        CostSheet.Make(content, [], Paper.A4),
+                        MaterialsOrder.Of(content, Paper.A4),
+                        ReceivingSheet.Of(content, Paper.A4),
+                        PreparationList.Of(content, [], [], Paper.A4),
+                        CostSheet.Of(content, [], Paper.A4),
                     ]
                 )
         );
@@ -75,13 +75,13 @@ internal static class OrdersBench
         Timed(
             $"{students} kit sheets in one file",
             () =>
-                PrintSet.Join(
+                PrintSet.Make(
                     "set",
                     [
                         .. Enumerable
                             .Range(1, students)
                             .Select(i =>
-                                KitSheet.Make(kit with { StudentShown = $"Student {i}" }, Paper.A4)
+                                KitSheet.Of(kit with { StudentShown = $"Student {i}" }, Paper.A4)
                             ),
                     ]
                 )

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace ShopClass.EndToEnd;
@@ -73,13 +74,15 @@ public sealed class MaterialsTests(RunningApp app)
             .Page.GetByRole(AriaRole.Button, new() { Name = "back saw sharpened today" })
             .ClickAsync();
         await Assertions
-            .Expect(desk.Page.GetByText("Last sharpened"))
+            .Expect(desk.Page.GetByText(new Regex("^Last sharpened")))
             .ToBeVisibleAsync(new() { Timeout = RunningApp.Patience });
         await desk.Open(course + "/materials/tools");
         await Assertions
             .Expect(desk.Page.GetByLabel("How many: bevel"))
             .ToHaveValueAsync("3", new() { Timeout = RunningApp.Patience });
-        await Assertions.Expect(desk.Page.GetByText("Last sharpened")).ToHaveCountAsync(1);
+        await Assertions
+            .Expect(desk.Page.GetByText(new Regex("^Last sharpened")))
+            .ToHaveCountAsync(1);
         await LookAsync(desk, "tools");
     }
 
@@ -106,9 +109,24 @@ public sealed class MaterialsTests(RunningApp app)
                 "Preparation list",
                 "Cost sheet",
                 "Kit labels",
+                "Stock guide",
+                "Step cards",
             }
         )
             await desk.Page.GetByText(sheet).First.ClickAsync();
+        await desk
+            .Page.GetByRole(AriaRole.Button, new() { Name = "Look at it first" })
+            .ClickAsync();
+        await Assertions
+            .Expect(desk.Page.Locator("svg.sheet-page"))
+            .ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await desk
+            .Page.GetByLabel("Sheet", new() { Exact = true })
+            .SelectOptionAsync(new SelectOptionValue { Label = "Bench hook: preparation list" });
+        await Assertions
+            .Expect(desk.Page.Locator("svg.sheet-page"))
+            .ToContainTextAsync("Preparation list", new() { Timeout = RunningApp.Patience });
+        await LookAsync(desk, "preview");
         await desk
             .Page.GetByRole(AriaRole.Button, new() { Name = "Make the print set" })
             .ClickAsync();

@@ -2,6 +2,7 @@ using ShopClass.Core.Courses;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Orders;
 using ShopClass.Core.Tests.Orders;
+using ShopClass.Print.Pages;
 using ShopClass.Print.Sheets;
 using Xunit;
 
@@ -56,9 +57,17 @@ public class OrderSheetTests
     [Fact]
     public void The_preparation_list_names_every_kit_once_and_walks_the_rack_first()
     {
-        var sheet = new PrintedSheet(PreparationList.Make(Content, Supplies, Paper.A4));
+        var sheet = new PrintedSheet(
+            PreparationList.Make(
+                Content,
+                Supplies,
+                [new("Marking set", [new("square", 1), new("pencil", 2)])],
+                Paper.A4
+            )
+        );
         Assert.Contains("Student 12", sheet.Text, StringComparison.Ordinal);
         Assert.Contains("wood screw: 4", sheet.Text, StringComparison.Ordinal);
+        Assert.Contains("Marking set: square, 2 × pencil", sheet.Text, StringComparison.Ordinal);
         var rack = sheet.Text.IndexOf("Rack 1, low", StringComparison.Ordinal);
         var bought = sheet.Text.IndexOf(" from ", StringComparison.Ordinal);
         Assert.True(rack >= 0 && rack < bought);
@@ -129,17 +138,57 @@ public class OrderSheetTests
     }
 
     [Fact]
-    public void A_set_holds_its_sheets_one_after_another()
+    public void A_set_holds_its_sheets_one_after_another_each_with_its_own_pages_and_outline()
     {
-        byte[][] sheets =
+        Manuscript[] sheets =
         [
-            MaterialsOrder.Make(Content, Paper.A4),
-            CostSheet.Make(Content, [], Paper.A4),
+            MaterialsOrder.Of(Content, Paper.A4),
+            PreparationList.Of(Content, Supplies, [], Paper.A4),
+            CostSheet.Of(Content, [], Paper.A4),
         ];
-        var set = new PrintedSheet(PrintSet.Join("Set", sheets));
-        Assert.Equal(sheets.Sum(s => new PrintedSheet(s).Pages.Count), set.Pages.Count);
-        Assert.Contains("Costs", set.Text, StringComparison.Ordinal);
-        Assert.Contains("Materials order", set.Text, StringComparison.Ordinal);
+        var done = new List<int>();
+        var pdf = PrintSet.Make("Set", sheets, done.Add);
+        var set = new PrintedSheet(pdf);
+        int[] pages = [.. sheets.Select(s => new PrintedSheet(s.ToPdf()).Pages.Count)];
+
+        Assert.Equal([1, 2, 3], done);
+        Assert.Equal(pages.Sum(), set.Pages.Count);
+        Assert.Contains($"Page 1 of {pages[2]}", set.TextOf(pages[0] + pages[1]));
+        using var read = UglyToad.PdfPig.PdfDocument.Open(pdf);
+        Assert.True(read.TryGetBookmarks(out var outline));
+        Assert.Equal(sheets.Select(s => s.Title), outline.GetNodes().Select(n => n.Title));
+        // One tree of tags over all sheets: each is a part with headings and tables in it.
+        Assert.Equal(3, Count("Part"));
+        Assert.True(Count("Table") >= 3 && Count("H1") >= 3);
+
+        int Count(string tag) =>
+            System.Text.RegularExpressions.Regex.Count(
+                System.Text.Encoding.Latin1.GetString(pdf),
+                $@"/S\s*/{tag}\b"
+            );
+    }
+
+    [Fact]
+    public void A_preview_has_the_pages_of_the_paper_with_the_same_words()
+    {
+        var sheet = PreparationList.Of(Content, Supplies, [], Paper.Letter);
+        var paper = new PrintedSheet(sheet.ToPdf());
+
+        var pages = sheet.Pages();
+
+        Assert.Equal(paper.Pages.Count, pages.Count);
+        Assert.All(pages, p => Assert.Equal((612, 792), (p.Width, p.Height)));
+        foreach (var (page, index) in pages.Select((p, i) => (p, i)))
+        {
+            var svg = System.Xml.Linq.XDocument.Parse(page.Svg);
+            var words = string.Concat(
+                svg.Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value + " ")
+            );
+            Assert.All(
+                paper.Words[index],
+                w => Assert.Contains(w.Text, words, StringComparison.Ordinal)
+            );
+        }
     }
 
     private static void NothingIsClipped(PrintedSheet sheet)

@@ -37,12 +37,21 @@ public static class KitLabels
         Length right,
         Length down,
         int skip = 0
+    ) => Of(labels, grid, right, down, skip).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(
+        IReadOnlyList<KitLabel> labels,
+        LabelSheet grid,
+        Length right,
+        Length down,
+        int skip = 0
     )
     {
         if (grid.Problem(right, down) is { } problem)
             throw new ArgumentException(problem, nameof(grid));
         var frame = new PageFrame(grid.Paper, "Kit labels", "", "") { IsBare = true };
-        return Sheet.Make(
+        return new(
             frame,
             sheet =>
             {

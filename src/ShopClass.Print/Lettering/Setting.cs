@@ -1,9 +1,10 @@
 using PdfSharp.Drawing;
+using ShopClass.Print.Pages;
 
 namespace ShopClass.Print.Lettering;
 
 /// <summary>Sets words on a page: fractions as fractions, letters no face has as question marks.</summary>
-internal sealed class Setting(XGraphics page, Unprintable unprintable)
+internal sealed class Setting(XGraphics page, Unprintable unprintable, PageCopy? copy = null)
 {
     // The figures under a fraction slash are set small on the line: the face's own lowered figures hang below it.
     private const double BelowTheSlash = 0.62;
@@ -21,8 +22,10 @@ internal sealed class Setting(XGraphics page, Unprintable unprintable)
         foreach (var run in Runs(prepared))
         {
             var (text, font) = (Plain(run), FontFor(run, face, size));
+            var width = page.MeasureString(text, font).Width;
             page.DrawString(text, font, ink, x, y);
-            x += page.MeasureString(text, font).Width;
+            copy?.Words(text, IsLowered(run[0]) ? Face.Strong : face, font.Size, x, y, width);
+            x += width;
         }
     }
 

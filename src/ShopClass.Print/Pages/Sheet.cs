@@ -15,69 +15,146 @@ internal sealed partial class Sheet : IDisposable
     // PDFsharp's fonts are shared by the whole process and not promised to be safe for several threads at once.
     private static readonly Lock OneAtATime = new();
 
-    private readonly PdfDocument document = new();
+    private readonly PdfDocument document;
     private readonly PageFrame frame;
     private readonly Unprintable unprintable;
     private readonly Tags tags;
     private readonly int pagesExpected;
+    private readonly List<PageCopy>? copies;
     private XGraphics page;
     private double y;
 
-    private Sheet(PageFrame frame, Unprintable unprintable, int pagesExpected)
+    private Sheet(
+        PdfDocument document,
+        Tags tags,
+        PageFrame frame,
+        Unprintable unprintable,
+        int pagesExpected,
+        List<PageCopy>? copies = null
+    )
     {
-        (this.frame, this.unprintable, this.pagesExpected) = (frame, unprintable, pagesExpected);
-        document.Info.Title = frame.Title;
-        document.ViewerPreferences.DisplayDocTitle = true;
-        tags = new(document);
-        unprintable.Watch(document);
+        (this.document, this.tags, this.frame) = (document, tags, frame);
+        (this.unprintable, this.pagesExpected, this.copies) = (unprintable, pagesExpected, copies);
         page = NextPage();
     }
 
-    private Setting Letters => new(page, unprintable);
+    private Setting Letters => new(page, unprintable, copies?[^1]);
 
     /// <summary>Pages so far.</summary>
-    public int Pages => document.PageCount;
+    public int Pages { get; private set; }
 
     /// <summary>Width between the margins, points.</summary>
     public double Width => frame.BodyWidth;
 
-    /// <summary>
-    /// Writes a sheet. It is laid out more than once: "Page x of y" and the note on letters that cannot be printed are
-    /// known only after the first time.
-    /// </summary>
-    public static byte[] Make(PageFrame frame, Action<Sheet> write)
+    /// <summary>One sheet as a PDF.</summary>
+    public static byte[] Print(Manuscript manuscript) =>
+        Print(manuscript.Title, [manuscript], withOutline: false);
+
+    /// <summary>Sheets one after another as one PDF; each keeps its own page numbers.</summary>
+    /// <param name="title">What the document is called.</param>
+    /// <param name="manuscripts">The sheets.</param>
+    /// <param name="withOutline">Whether the sheets are listed beside the document.</param>
+    /// <param name="onSheet">Told after each sheet how many are done.</param>
+    /// <param name="cancel">Gives up.</param>
+    public static byte[] Print(
+        string title,
+        IReadOnlyList<Manuscript> manuscripts,
+        bool withOutline,
+        Action<int>? onSheet = null,
+        CancellationToken cancel = default
+    )
+    {
+        using var document = new PdfDocument();
+        document.Info.Title = title;
+        document.ViewerPreferences.DisplayDocTitle = true;
+        var tags = new Tags(document);
+        for (var i = 0; i < manuscripts.Count; i++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            // Others may print between two sheets of a long set.
+            lock (OneAtATime)
+                Add(document, tags, manuscripts[i], withOutline);
+            onSheet?.Invoke(i + 1);
+        }
+
+        lock (OneAtATime)
+        {
+            using var bytes = new MemoryStream();
+            document.Save(bytes, closeStream: false);
+            return bytes.ToArray();
+        }
+    }
+
+    /// <summary>The pages of a sheet as SVG.</summary>
+    public static IReadOnlyList<PaperPage> Preview(Manuscript manuscript)
     {
         lock (OneAtATime)
         {
-            var missing = new Unprintable();
-            var (pages, letters) = (0, 0);
-            while (true)
-            {
-                using var sheet = new Sheet(frame, missing, pages);
-                write(sheet);
-                if (sheet.document.PageCount == pages && missing.Count == letters)
-                    return sheet.Saved();
-                (pages, letters) = (sheet.document.PageCount, missing.Count);
-            }
+            var (pages, missing) = Tried(manuscript);
+            var copies = new List<PageCopy>();
+            using var trial = new PdfDocument();
+            using var sheet = new Sheet(
+                trial,
+                new Tags(),
+                manuscript.Frame,
+                missing,
+                pages,
+                copies
+            );
+            manuscript.WriteOn(sheet);
+            return [.. copies.Select(c => c.Page)];
+        }
+    }
+
+    /// <summary>How many pages a sheet takes.</summary>
+    public static int PagesOf(Manuscript manuscript)
+    {
+        lock (OneAtATime)
+            return Tried(manuscript).Pages;
+    }
+
+    private static void Add(
+        PdfDocument document,
+        Tags tags,
+        Manuscript manuscript,
+        bool withOutline
+    )
+    {
+        var (pages, missing) = Tried(manuscript);
+        var first = document.PageCount;
+        tags.AsSheet(() =>
+        {
+            using var sheet = new Sheet(document, tags, manuscript.Frame, missing, pages);
+            manuscript.WriteOn(sheet);
+        });
+        if (withOutline)
+            document.Outlines.Add(manuscript.Title, document.Pages[first]);
+    }
+
+    // "Page x of y" and the note on letters that cannot be printed are known only after a sheet has been laid out.
+    private static (int Pages, Unprintable Missing) Tried(Manuscript manuscript)
+    {
+        var missing = new Unprintable();
+        while (true)
+        {
+            var letters = missing.Count;
+            using var trial = new PdfDocument();
+            missing.Watch(trial);
+            using var sheet = new Sheet(trial, new Tags(), manuscript.Frame, missing, 0);
+            manuscript.WriteOn(sheet);
+            if (missing.Count == letters)
+                return (sheet.Pages, missing);
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        page.Dispose();
-        document.Dispose();
-    }
+    public void Dispose() => page.Dispose();
 
     /// <summary>A drawing, whole on one page, with its words for those who cannot see it.</summary>
     public void Figure(Drawing drawing)
     {
         Keep(drawing.Height);
-        tags.AsFigure(
-            drawing.TextTwin,
-            new XRect(PageFrame.Margin, y, drawing.Width, drawing.Height),
-            () => new PdfPen(page, Letters).Draw(drawing, PageFrame.Margin, y)
-        );
+        Place(drawing, PageFrame.Margin, y);
         y += drawing.Height + 4;
     }
 
@@ -86,7 +163,11 @@ internal sealed partial class Sheet : IDisposable
         tags.AsFigure(
             drawing.TextTwin,
             new XRect(left, top, drawing.Width, drawing.Height),
-            () => new PdfPen(page, Letters).Draw(drawing, left, top)
+            () =>
+            {
+                new PdfPen(page, new(page, unprintable)).Draw(drawing, left, top);
+                copies?[^1].Figure(drawing, left, top);
+            }
         );
 
     /// <summary>Turns to a new page.</summary>
@@ -110,6 +191,8 @@ internal sealed partial class Sheet : IDisposable
         sheet.Width = XUnit.FromPoint(frame.Width);
         sheet.Height = XUnit.FromPoint(frame.Height);
         page = XGraphics.FromPdfPage(sheet);
+        Pages++;
+        copies?.Add(new(frame.Width, frame.Height, frame.Title, Pages));
         y = PageFrame.Margin;
         if (!frame.IsBare)
             tags.AsArtifact(DrawEdges);
@@ -120,11 +203,11 @@ internal sealed partial class Sheet : IDisposable
     {
         const double small = 9;
         var right = PageFrame.Margin + frame.BodyWidth;
-        var number = $"Page {document.PageCount} of {Math.Max(pagesExpected, document.PageCount)}";
+        var number = $"Page {Pages} of {Math.Max(pagesExpected, Pages)}";
         var foot = frame.Height - PageFrame.Margin - 2;
         var ink = PdfInks.WordsIn(Ink.Quiet);
         var numberWidth = Letters.WidthOf(number, Face.Text, small);
-        page.DrawLine(
+        StrokeLine(
             PdfInks.Stroke(PdfInks.Soft, 0.5),
             PageFrame.Margin,
             foot - 11,
@@ -140,11 +223,11 @@ internal sealed partial class Sheet : IDisposable
             foot
         );
         Letters.Draw(number, Face.Text, small, ink, right - numberWidth, foot);
-        if (document.PageCount == 1)
+        if (Pages == 1)
             return;
         var head = Shortened(frame.RunningHead, small, frame.BodyWidth);
         Letters.Draw(head, Face.Text, small, ink, PageFrame.Margin, y + 9);
-        page.DrawLine(PdfInks.Stroke(PdfInks.Soft, 0.5), PageFrame.Margin, y + 13, right, y + 13);
+        StrokeLine(PdfInks.Stroke(PdfInks.Soft, 0.5), PageFrame.Margin, y + 13, right, y + 13);
         y += 22;
     }
 
@@ -159,11 +242,15 @@ internal sealed partial class Sheet : IDisposable
         string Cut(int letters) => letters == whole.Length ? whole : whole[..letters] + "…";
     }
 
-    private byte[] Saved()
+    private void StrokeLine(XPen pen, double x1, double y1, double x2, double y2)
     {
-        page.Dispose();
-        using var bytes = new MemoryStream();
-        document.Save(bytes, closeStream: false);
-        return bytes.ToArray();
+        page.DrawLine(pen, x1, y1, x2, y2);
+        copies?[^1].Line(pen, x1, y1, x2, y2);
+    }
+
+    private void StrokeBox(XPen pen, double x, double top, double width, double height)
+    {
+        page.DrawRectangle(pen, x, top, width, height);
+        copies?[^1].Box(pen, x, top, width, height);
     }
 }

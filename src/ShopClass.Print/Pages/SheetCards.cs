@@ -66,7 +66,7 @@ internal sealed partial class Sheet
         var at = y + CardPadding;
         var box = 0.95 * Size;
         tags.AsArtifact(() =>
-            page.DrawRectangle(PdfInks.Stroke(PdfInks.Black, 0.9), x, at + 0.3 * Size, box, box)
+            StrokeBox(PdfInks.Stroke(PdfInks.Black, 0.9), x, at + 0.3 * Size, box, box)
         );
         tags.As(
             PdfBlockLevelElementTag.Heading2,
@@ -83,7 +83,7 @@ internal sealed partial class Sheet
         at += laid.Heading.Count * Size * 1.45 + 3;
         if (laid.Card.Picture is { } picture)
         {
-            DrawPicture(picture, x, at);
+            Place(picture, x, at);
             at += picture.Height + 6;
         }
 
@@ -101,13 +101,6 @@ internal sealed partial class Sheet
             DrawFoot(laid.Card.Foot, x, at + 0.9 * Size);
     }
 
-    private void DrawPicture(Drawing picture, double x, double top) =>
-        tags.AsFigure(
-            picture.TextTwin,
-            new XRect(x, top, picture.Width, picture.Height),
-            () => new PdfPen(page, Letters).Draw(picture, x, top)
-        );
-
     private void DrawFoot(string foot, double x, double baseline) =>
         tags.As(
             PdfBlockLevelElementTag.Paragraph,
@@ -124,7 +117,7 @@ internal sealed partial class Sheet
 
     private void DrawBelow(double left, int columns, bool withCutLines) =>
         tags.AsArtifact(() =>
-            page.DrawLine(EdgePen(withCutLines), left, y, left + Width / columns, y)
+            StrokeLine(EdgePen(withCutLines), left, y, left + Width / columns, y)
         );
 
     private void DrawBetween(int columns, double top, double bottom, bool withCutLines)
@@ -132,7 +125,7 @@ internal sealed partial class Sheet
         for (var column = 1; withCutLines && column < columns; column++)
         {
             var x = PageFrame.Margin + column * Width / columns;
-            tags.AsArtifact(() => page.DrawLine(EdgePen(withCutLines), x, top, x, bottom));
+            tags.AsArtifact(() => StrokeLine(EdgePen(withCutLines), x, top, x, bottom));
         }
     }
 

@@ -35,9 +35,9 @@ internal sealed partial class Sheet
         foreach (var row in rows)
         {
             var laid = Laid(row, widths, faces);
-            var pageNow = document.PageCount;
+            var pageNow = Pages;
             Keep(laid.Height);
-            if (document.PageCount != pageNow)
+            if (Pages != pageNow)
             {
                 tags.AsArtifact(() => DrawRow(head, tag: null));
                 AfterRow(head, 1);

@@ -57,13 +57,7 @@ internal sealed partial class Sheet
         var height = lines.Count * Step + 9;
         Keep(height + 4);
         tags.AsArtifact(() =>
-            page.DrawRectangle(
-                PdfInks.Stroke(PdfInks.Black, 1.4),
-                PageFrame.Margin,
-                y,
-                Width,
-                height
-            )
+            StrokeBox(PdfInks.Stroke(PdfInks.Black, 1.4), PageFrame.Margin, y, Width, height)
         );
         tags.As(
             PdfBlockLevelElementTag.Paragraph,
@@ -109,7 +103,7 @@ internal sealed partial class Sheet
     }
 
     private void DrawRule(double weight) =>
-        page.DrawLine(
+        StrokeLine(
             PdfInks.Stroke(PdfInks.Soft, weight),
             PageFrame.Margin,
             y,
@@ -118,7 +112,7 @@ internal sealed partial class Sheet
         );
 
     private void DrawDash() =>
-        page.DrawLine(
+        StrokeLine(
             PdfInks.Stroke(PdfInks.Black, 0.8),
             PageFrame.Margin + 2,
             y + 0.68 * Size,
@@ -127,7 +121,7 @@ internal sealed partial class Sheet
         );
 
     private void DrawTickBox(double x, double top) =>
-        page.DrawRectangle(PdfInks.Stroke(PdfInks.Black, 0.8), x, top + 1.2, 9, 9);
+        StrokeBox(PdfInks.Stroke(PdfInks.Black, 0.8), x, top + 1.2, 9, 9);
 
     // Each line but the last ends in a space, so that words do not run together for a screen reader.
     private void DrawLines(

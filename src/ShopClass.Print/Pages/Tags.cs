@@ -7,7 +7,10 @@ namespace ShopClass.Print.Pages;
 /// <summary>Says what each drawn thing is, so that a screen reader can read the sheet in order.</summary>
 internal sealed class Tags
 {
-    private readonly StructureBuilder builder;
+    private readonly StructureBuilder? builder;
+
+    /// <summary>For a trial that nobody reads: says nothing.</summary>
+    public Tags() { }
 
     public Tags(PdfDocument document)
     {
@@ -16,27 +19,35 @@ internal sealed class Tags
         builder = manager.StructureBuilder;
     }
 
+    /// <summary>Draws one sheet of a set.</summary>
+    public void AsSheet(Action draw)
+    {
+        builder?.BeginElement(PdfGroupingElementTag.Part);
+        draw();
+        builder?.End();
+    }
+
     /// <summary>Draws something as a paragraph, heading, table part or list part.</summary>
     public void As(PdfBlockLevelElementTag tag, Action draw)
     {
-        builder.BeginElement(tag);
+        builder?.BeginElement(tag);
         draw();
-        builder.End();
+        builder?.End();
     }
 
     /// <summary>Draws a figure with its alternative text.</summary>
     public void AsFigure(string words, XRect bounds, Action draw)
     {
-        builder.BeginElement(PdfIllustrationElementTag.Figure, words, bounds);
+        builder?.BeginElement(PdfIllustrationElementTag.Figure, words, bounds);
         draw();
-        builder.End();
+        builder?.End();
     }
 
     /// <summary>Draws what carries no meaning of its own: rules, running heads, repeated table heads.</summary>
     public void AsArtifact(Action draw)
     {
-        builder.BeginArtifact();
+        builder?.BeginArtifact();
         draw();
-        builder.End();
+        builder?.End();
     }
 }

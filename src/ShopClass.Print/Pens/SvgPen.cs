@@ -36,10 +36,16 @@ public static class SvgPen
             CultureInfo.InvariantCulture,
             $"<desc id=\"{id}-desc\">{Escaped(drawing.TextTwin)}</desc>"
         );
+        WriteShapes(svg, drawing, id);
+        return svg.Append("</svg>").ToString();
+    }
+
+    /// <summary>What is in a drawing, without the element about it.</summary>
+    internal static void WriteShapes(StringBuilder svg, Drawing drawing, string id)
+    {
         SvgHatches.Write(svg, drawing, id);
         foreach (var shape in drawing.Shapes)
             svg.Append(ElementFor(shape, id));
-        return svg.Append("</svg>").ToString();
     }
 
     /// <summary>A number as SVG wants it: a point for the decimals, two at most.</summary>

@@ -40,6 +40,15 @@ public static class ClassOverview
         IReadOnlyList<OverviewLine> lines,
         DateOnly printedOn,
         Paper paper
+    ) => Of(courseName, projectName, lines, printedOn, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(
+        string courseName,
+        string projectName,
+        IReadOnlyList<OverviewLine> lines,
+        DateOnly printedOn,
+        Paper paper
     )
     {
         var printed = printedOn.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
@@ -49,7 +58,7 @@ public static class ClassOverview
             $"{projectName}, class overview",
             $"{courseName}, class overview, printed {printed}"
         );
-        return Sheet.Make(
+        return new(
             frame,
             sheet =>
             {

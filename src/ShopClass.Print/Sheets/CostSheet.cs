@@ -22,8 +22,15 @@ public static class CostSheet
         OrderSheetContent content,
         IReadOnlyList<Supply> supplies,
         Paper paper
+    ) => Of(content, supplies, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(
+        OrderSheetContent content,
+        IReadOnlyList<Supply> supplies,
+        Paper paper
     ) =>
-        Sheet.Make(
+        new(
             content.Frame("costs", paper),
             sheet =>
             {

@@ -18,7 +18,11 @@ public static class InstructorSheet
 
     /// <summary>The sheet of lesson <paramref name="lesson"/>, from 0, as a PDF.</summary>
     public static byte[] Make(LessonSheetContent content, int lesson, Paper paper) =>
-        Sheet.Make(
+        Of(content, lesson, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(LessonSheetContent content, int lesson, Paper paper) =>
+        new(
             content.Frame(
                 $"{content.ProjectName}: lesson {lesson + 1}, {content.Request.Lessons[lesson].Title}",
                 paper

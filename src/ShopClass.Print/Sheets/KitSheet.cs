@@ -39,7 +39,10 @@ public sealed record KitSheetContent(
 public static class KitSheet
 {
     /// <summary>The sheet as a PDF.</summary>
-    public static byte[] Make(KitSheetContent content, Paper paper)
+    public static byte[] Make(KitSheetContent content, Paper paper) => Of(content, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(KitSheetContent content, Paper paper)
     {
         var project = content.Plan.Request.Project.Name;
         var made = Date(DateOnly.FromDateTime(content.MadeUtc));
@@ -49,7 +52,7 @@ public static class KitSheet
             $"{project}, kit sheet for {content.StudentShown}",
             $"{content.CourseName}, plan {content.PlanNumber} of {made}, printed {Date(content.PrintedOn)}"
         );
-        return Sheet.Make(frame, sheet => Write(sheet, content, made));
+        return new(frame, sheet => Write(sheet, content, made));
     }
 
     private static void Write(Sheet sheet, KitSheetContent content, string made)

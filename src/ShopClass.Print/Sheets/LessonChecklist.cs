@@ -20,12 +20,16 @@ public static class LessonChecklist
 
     /// <summary>The checklist of one student as a PDF.</summary>
     /// <exception cref="ArgumentException">The plan has no such student.</exception>
-    public static byte[] Make(LessonSheetContent content, string studentId, Paper paper)
+    public static byte[] Make(LessonSheetContent content, string studentId, Paper paper) =>
+        Of(content, studentId, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(LessonSheetContent content, string studentId, Paper paper)
     {
         var student =
             content.Request.Students.FirstOrDefault(s => s.StudentId == studentId)
             ?? throw new ArgumentException("Not a student of this plan.", nameof(studentId));
-        return Sheet.Make(
+        return new(
             content.Frame($"{content.ProjectName}: lessons of {student.Name}", paper),
             sheet => Write(sheet, content, student)
         );

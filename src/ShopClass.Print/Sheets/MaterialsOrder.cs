@@ -20,8 +20,11 @@ public static class MaterialsOrder
     ];
 
     /// <summary>The order as a PDF.</summary>
-    public static byte[] Make(OrderSheetContent content, Paper paper) =>
-        Sheet.Make(content.Frame("materials order", paper), sheet => Write(sheet, content));
+    public static byte[] Make(OrderSheetContent content, Paper paper) => Of(content, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(OrderSheetContent content, Paper paper) =>
+        new(content.Frame("materials order", paper), sheet => Write(sheet, content));
 
     private static void Write(Sheet sheet, OrderSheetContent content)
     {

@@ -1,5 +1,6 @@
 using ShopClass.Core.Orders;
 using ShopClass.Core.Planning.Classes;
+using ShopClass.Core.Tools;
 using ShopClass.Print.Pages;
 
 namespace ShopClass.Print.Sheets;
@@ -27,17 +28,27 @@ public static class PreparationList
     public static byte[] Make(
         OrderSheetContent content,
         IReadOnlyList<Supply> supplies,
+        IReadOnlyList<ToolSet> toolSets,
+        Paper paper
+    ) => Of(content, supplies, toolSets, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(
+        OrderSheetContent content,
+        IReadOnlyList<Supply> supplies,
+        IReadOnlyList<ToolSet> toolSets,
         Paper paper
     ) =>
-        Sheet.Make(
+        new(
             content.Frame("preparation list", paper),
-            sheet => Write(sheet, content, supplies)
+            sheet => Write(sheet, content, supplies, toolSets)
         );
 
     private static void Write(
         Sheet sheet,
         OrderSheetContent content,
-        IReadOnlyList<Supply> supplies
+        IReadOnlyList<Supply> supplies,
+        IReadOnlyList<ToolSet> toolSets
     )
     {
         var order = content.Order;
@@ -73,6 +84,9 @@ public static class PreparationList
         sheet.TickList(
             supplies.Select(s => s.Amount.Length > 0 ? $"{s.Name}: {s.Amount}" : s.Name)
         );
+        if (toolSets.Count > 0)
+            sheet.Heading("Tools into every kit");
+        sheet.TickList(toolSets.Select(t => $"{t.Name}: {t.Words}"));
     }
 
     // Pieces on the rack by place, then what was bought, seller by seller.

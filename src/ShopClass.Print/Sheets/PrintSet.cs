@@ -1,29 +1,19 @@
-using PdfSharp.Pdf;
-using PdfSharp.Pdf.IO;
+using ShopClass.Print.Pages;
 
 namespace ShopClass.Print.Sheets;
 
 /// <summary>Several sheets as one file, to be printed in one go.</summary>
 public static class PrintSet
 {
-    /// <summary>The sheets one after another; each keeps its own page numbers.</summary>
+    /// <summary>The sheets one after another, each with its own page numbers, listed beside the document, readable aloud in order.</summary>
     /// <param name="title">What the set is called.</param>
-    /// <param name="sheets">The sheets, each a PDF made here.</param>
-    public static byte[] Join(string title, IReadOnlyList<byte[]> sheets)
-    {
-        using var all = new PdfDocument();
-        all.Info.Title = title;
-        all.ViewerPreferences.DisplayDocTitle = true;
-        foreach (var sheet in sheets)
-        {
-            using var bytes = new MemoryStream(sheet);
-            using var one = PdfReader.Open(bytes, PdfDocumentOpenMode.Import);
-            foreach (var page in one.Pages)
-                all.AddPage(page);
-        }
-
-        using var joined = new MemoryStream();
-        all.Save(joined, closeStream: false);
-        return joined.ToArray();
-    }
+    /// <param name="manuscripts">The sheets.</param>
+    /// <param name="onSheet">Told after each sheet how many are done.</param>
+    /// <param name="cancel">Gives up between two sheets.</param>
+    public static byte[] Make(
+        string title,
+        IReadOnlyList<Manuscript> manuscripts,
+        Action<int>? onSheet = null,
+        CancellationToken cancel = default
+    ) => Sheet.Print(title, manuscripts, withOutline: true, onSheet, cancel);
 }

@@ -35,7 +35,11 @@ public static class ProjectSheet
     ];
 
     /// <summary>The sheet as a PDF.</summary>
-    public static byte[] Make(ProjectSheetContent content, Paper paper)
+    public static byte[] Make(ProjectSheetContent content, Paper paper) =>
+        Of(content, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(ProjectSheetContent content, Paper paper)
     {
         var printed = content.PrintedOn.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
         var frame = new PageFrame(
@@ -44,7 +48,7 @@ public static class ProjectSheet
             $"{content.Project.Name}, project sheet",
             $"{content.CourseName}, project sheet, printed {printed}"
         );
-        return Sheet.Make(frame, sheet => Write(sheet, content));
+        return new(frame, sheet => Write(sheet, content));
     }
 
     private static void Write(Sheet sheet, ProjectSheetContent content)

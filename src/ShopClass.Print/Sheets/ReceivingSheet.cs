@@ -21,8 +21,11 @@ public static class ReceivingSheet
     ];
 
     /// <summary>The sheet as a PDF.</summary>
-    public static byte[] Make(OrderSheetContent content, Paper paper) =>
-        Sheet.Make(content.Frame("receiving sheet", paper), sheet => Write(sheet, content));
+    public static byte[] Make(OrderSheetContent content, Paper paper) => Of(content, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(OrderSheetContent content, Paper paper) =>
+        new(content.Frame("receiving sheet", paper), sheet => Write(sheet, content));
 
     private static void Write(Sheet sheet, OrderSheetContent content)
     {

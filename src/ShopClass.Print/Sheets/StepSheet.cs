@@ -60,6 +60,14 @@ public static class StepSheet
         Paper paper,
         PrintSize size = PrintSize.Usual,
         StepLayout layout = StepLayout.Cards
+    ) => Of(content, paper, size, layout).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(
+        StepSheetContent content,
+        Paper paper,
+        PrintSize size = PrintSize.Usual,
+        StepLayout layout = StepLayout.Cards
     )
     {
         var project = content.Plan.Request.Project.Name;
@@ -70,7 +78,7 @@ public static class StepSheet
             $"{content.CourseName}, plan {content.PlanNumber} of {Made(content)}, printed {Date(content.PrintedOn)}",
             size is PrintSize.Large ? LargePrint : Sheet.TextSize
         );
-        return Sheet.Make(frame, sheet => Write(sheet, content, size, layout));
+        return new(frame, sheet => Write(sheet, content, size, layout));
     }
 
     private static void Write(

@@ -35,7 +35,10 @@ public static class StockNote
     ];
 
     /// <summary>The note as a PDF.</summary>
-    public static byte[] Make(StockNoteContent content, Paper paper)
+    public static byte[] Make(StockNoteContent content, Paper paper) => Of(content, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(StockNoteContent content, Paper paper)
     {
         var project = content.Guide.Project.Name;
         var frame = new PageFrame(
@@ -44,23 +47,10 @@ public static class StockNote
             $"{project}, stock guide",
             $"{content.CourseName}, stock guide, printed {Date(content.PrintedOn)}"
         );
-        byte[] pdf = [];
-        foreach (var room in Rooms)
-        {
-            var pages = 0;
-            pdf = Sheet.Make(
-                frame,
-                sheet =>
-                {
-                    Write(sheet, content, room);
-                    pages = sheet.Pages;
-                }
-            );
-            if (pages == 1)
-                break;
-        }
-
-        return pdf;
+        return Rooms
+                .Select(room => new Manuscript(frame, sheet => Write(sheet, content, room)))
+                .FirstOrDefault(m => Sheet.PagesOf(m) == 1)
+            ?? new(frame, sheet => Write(sheet, content, Rooms[^1]));
     }
 
     private static void Write(Sheet sheet, StockNoteContent content, Room room)

@@ -12,7 +12,10 @@ public static class StoryStick
     private const double StripHeight = 54;
 
     /// <summary>The stick as a PDF, in strips that are cut out and laid end to end.</summary>
-    public static byte[] Make(KitSheetContent content, Paper paper)
+    public static byte[] Make(KitSheetContent content, Paper paper) => Of(content, paper).ToPdf();
+
+    /// <summary>The sheet, to be printed alone or in a set.</summary>
+    public static Manuscript Of(KitSheetContent content, Paper paper)
     {
         var project = content.Plan.Request.Project.Name;
         var frame = new PageFrame(
@@ -21,7 +24,7 @@ public static class StoryStick
             $"{project}, story stick for {content.StudentShown}",
             $"{content.CourseName}, plan {content.PlanNumber}, printed {OrderSheetContent.Date(content.PrintedOn)}. Print at 100 %, never “fit to page”."
         );
-        return Sheet.Make(frame, sheet => Write(sheet, content));
+        return new(frame, sheet => Write(sheet, content));
     }
 
     private static void Write(Sheet sheet, KitSheetContent content)

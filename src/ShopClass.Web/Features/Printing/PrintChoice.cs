@@ -8,6 +8,9 @@ public enum SheetKind
     /// <summary>The parts list with drawing and notes.</summary>
     ProjectSheet,
 
+    /// <summary>The smallest boards that will do, for the seller's aisle.</summary>
+    StockGuide,
+
     /// <summary>Who has which board, plan and kit.</summary>
     ClassOverview,
 
@@ -23,8 +26,23 @@ public enum SheetKind
     /// <summary>What each kit costs.</summary>
     Costs,
 
+    /// <summary>What each lesson needs in tools, and which saws want sharpening.</summary>
+    LessonTools,
+
+    /// <summary>What to prepare, show and watch for, one for each lesson.</summary>
+    LessonSheets,
+
+    /// <summary>Who does what, to hang on the wall, one for each lesson.</summary>
+    WallSheets,
+
     /// <summary>A student's plan, cuts and parts.</summary>
     KitSheets,
+
+    /// <summary>A student's steps with their pictures, on cards.</summary>
+    StepCards,
+
+    /// <summary>A student's steps, lesson by lesson, to tick.</summary>
+    LessonChecklists,
 
     /// <summary>A student's tape positions in full size.</summary>
     StorySticks,
@@ -61,12 +79,18 @@ public sealed class PrintChoice
         kind switch
         {
             SheetKind.ProjectSheet => "Project sheet, the hand-out",
+            SheetKind.StockGuide => "Stock guide, for the seller's aisle",
             SheetKind.ClassOverview => "Class overview",
             SheetKind.MaterialsOrder => "Materials order, by seller",
             SheetKind.Receiving => "Receiving sheet",
             SheetKind.Preparation => "Preparation list for the kits",
             SheetKind.Costs => "Cost sheet (for you alone)",
+            SheetKind.LessonTools => "Tools for the lessons",
+            SheetKind.LessonSheets => "Lesson sheets, one for each lesson",
+            SheetKind.WallSheets => "Wall sheets, one for each lesson",
             SheetKind.KitSheets => "Kit sheets, one for each student",
+            SheetKind.StepCards => "Step cards, for each student",
+            SheetKind.LessonChecklists => "Lesson checklists, one for each student",
             SheetKind.StorySticks => "Story sticks, full size",
             SheetKind.Labels => "Kit labels",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a sheet."),
@@ -79,4 +103,20 @@ public sealed class PrintChoice
                 or SheetKind.Receiving
                 or SheetKind.Preparation
                 or SheetKind.Costs;
+
+    /// <summary>Whether the sheet needs lessons that are planned.</summary>
+    public static bool NeedsLessons(SheetKind kind) =>
+        kind
+            is SheetKind.LessonTools
+                or SheetKind.LessonSheets
+                or SheetKind.WallSheets
+                or SheetKind.LessonChecklists;
+
+    /// <summary>Whether there is one for each chosen student.</summary>
+    public static bool IsForEachStudent(SheetKind kind) =>
+        kind
+            is SheetKind.KitSheets
+                or SheetKind.StepCards
+                or SheetKind.LessonChecklists
+                or SheetKind.StorySticks;
 }

@@ -1,25 +1,13 @@
 using ShopClass.Core.Orders;
 using ShopClass.Data.Access;
-using ShopClass.Data.Courses;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
-using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
 using ShopClass.Print.Labels;
+using ShopClass.Print.Pages;
 using ShopClass.Print.Sheets;
 
 namespace ShopClass.Web.Features.Printing;
-
-/// <summary>Everything a print set is made from, read once.</summary>
-public sealed record PrintSource(
-    CourseView Course,
-    ProjectView Project,
-    IReadOnlyList<StudentView> Students,
-    IReadOnlyList<PlanState> States,
-    StoredOrder? Order,
-    KitsView Kits,
-    PrintDeskView Desk
-);
 
 /// <summary>Makes a print set, sheet after sheet, and tells how far it is.</summary>
 public sealed class PrintRun(
@@ -30,11 +18,14 @@ public sealed class PrintRun(
     DateOnly today
 )
 {
-    private readonly List<byte[]> _sheets = [];
     private readonly List<string> _leftOut = [];
+    private readonly Dictionary<Guid, StoredPlan?> _plans = [];
 
     /// <summary>Sheets made so far.</summary>
-    public int Done => _sheets.Count;
+    public int Done { get; private set; }
+
+    /// <summary>Sheets to be made; 0 until that is known.</summary>
+    public int Expected { get; private set; }
 
     /// <summary>What could not be printed, a sentence each.</summary>
     public IReadOnlyList<string> LeftOut => _leftOut;
@@ -45,84 +36,166 @@ public sealed class PrintRun(
     /// <summary>The set as one file, or null when nothing in it can be printed.</summary>
     public async Task<byte[]?> MakeAsync(Func<Task> onProgress, CancellationToken cancel)
     {
+        var sheets = await SheetsAsync(cancel);
+        Expected = sheets.Count;
+        var title = $"{source.Project.Name}, {source.Course.Name}";
+        return sheets.Count == 0
+            ? null
+            : await Task.Run(
+                () =>
+                    PrintSet.Make(
+                        title,
+                        sheets,
+                        done =>
+                        {
+                            Done = done;
+                            _ = onProgress();
+                        },
+                        cancel
+                    ),
+                cancel
+            );
+    }
+
+    /// <summary>Everything chosen that can be printed, written and not printed yet.</summary>
+    public async Task<IReadOnlyList<Manuscript>> SheetsAsync(CancellationToken cancel)
+    {
+        var sheets = new List<Manuscript>();
         foreach (var kind in choice.Sheets)
         {
-            await foreach (var sheet in SheetsAsync(kind, cancel))
-            {
-                _sheets.Add(sheet);
-                await onProgress();
-            }
+            if (PrintChoice.NeedsOrder(kind) && source.Order is null)
+                LeaveOut(kind, $"no order is kept for {source.Project.Name} yet.");
+            else if (PrintChoice.NeedsLessons(kind) && source.Lessons is null)
+                LeaveOut(kind, $"no lessons are planned for {source.Project.Name} yet.");
+            else if (kind is SheetKind.LessonChecklists)
+                sheets.AddRange(Checklists());
+            else if (PrintChoice.IsForEachStudent(kind))
+                sheets.AddRange(await ForStudentsAsync(kind, cancel));
+            else
+                sheets.AddRange(await Task.Run(() => ForTheClass(kind), cancel));
         }
 
-        var title = $"{source.Project.Name}, {source.Course.Name}";
-        return _sheets.Count == 0
-            ? null
-            : await Task.Run(() => PrintSet.Join(title, _sheets), cancel);
+        return sheets;
     }
 
-    private async IAsyncEnumerable<byte[]> SheetsAsync(
-        SheetKind kind,
-        [System.Runtime.CompilerServices.EnumeratorCancellation] CancellationToken cancel
-    )
+    private async Task<List<Manuscript>> ForStudentsAsync(SheetKind kind, CancellationToken cancel)
     {
-        if (PrintChoice.NeedsOrder(kind) && source.Order is null)
+        var (sheets, without) = (new List<Manuscript>(), new List<string>());
+        foreach (var student in Chosen)
         {
-            _leftOut.Add(
-                $"{PrintChoice.Name(kind)}: no order is kept for {source.Project.Name} yet."
-            );
-            yield break;
+            if (await PlanOfAsync(student, cancel) is { } plan)
+                sheets.Add(ForStudent(kind, student, plan));
+            else
+                without.Add(student.Shown);
         }
 
-        if (kind is SheetKind.KitSheets or SheetKind.StorySticks)
-        {
-            var without = new List<string>();
-            foreach (var student in Chosen)
-            {
-                if (await PlanOfAsync(student, cancel) is { } content)
-                    yield return await Task.Run(
-                        () =>
-                            kind is SheetKind.KitSheets
-                                ? KitSheet.Make(content, choice.Paper)
-                                : StoryStick.Make(content, choice.Paper),
-                        cancel
-                    );
-                else
-                    without.Add(student.Shown);
-            }
-
-            if (without.Count > 0)
-                _leftOut.Add(
-                    $"{PrintChoice.Name(kind)}: no plan yet for {string.Join(", ", without)}."
-                );
-        }
-        else if (await Task.Run(() => ForTheClass(kind), cancel) is { } sheet)
-        {
-            yield return sheet;
-        }
+        if (without.Count > 0)
+            LeaveOut(kind, $"no plan yet for {string.Join(", ", without)}.");
+        return sheets;
     }
 
-    private byte[]? ForTheClass(SheetKind kind) =>
+    private Manuscript ForStudent(SheetKind kind, StudentView student, StoredPlan plan)
+    {
+        if (kind is SheetKind.StepCards)
+            return StepSheet.Of(
+                new(
+                    source.Course.Name,
+                    student.Shown,
+                    plan.Checked,
+                    plan.Work,
+                    plan.Number,
+                    plan.MadeUtc,
+                    today,
+                    plan.IsOutOfDate
+                ),
+                choice.Paper
+            );
+        var content = new KitSheetContent(
+            source.Course.Name,
+            student.Shown,
+            student.Card.IsLeftHanded,
+            plan.Checked,
+            plan.Number,
+            plan.MadeUtc,
+            today,
+            plan.IsOutOfDate
+        );
+        return kind is SheetKind.KitSheets
+            ? KitSheet.Of(content, choice.Paper)
+            : StoryStick.Of(content, choice.Paper);
+    }
+
+    private async Task<StoredPlan?> PlanOfAsync(StudentView student, CancellationToken cancel)
+    {
+        if (!_plans.TryGetValue(student.Id, out var plan))
+            _plans[student.Id] = plan = await plans.NewestAsync(
+                viewer,
+                student.Id,
+                source.Project.Id,
+                cancel
+            );
+        return plan;
+    }
+
+    private List<Manuscript> Checklists()
+    {
+        var planned = source.Lessons!.Request.Students.Select(s => s.StudentId).ToHashSet();
+        var without = Chosen.Where(s => !planned.Contains(s.Id.ToString())).ToList();
+        if (without.Count > 0)
+            LeaveOut(
+                SheetKind.LessonChecklists,
+                $"the plan of lessons does not know {string.Join(", ", without.Select(s => s.Shown))}; make a new one."
+            );
+        return
+        [
+            .. Chosen
+                .Except(without)
+                .Select(s => LessonChecklist.Of(LessonContent(), s.Id.ToString(), choice.Paper)),
+        ];
+    }
+
+    private IReadOnlyList<Manuscript> ForTheClass(SheetKind kind) =>
         kind switch
         {
-            SheetKind.ProjectSheet => ProjectSheet.Make(
-                new(source.Course.Name, source.Project.ToProject(), source.Course.Rules, today),
-                choice.Paper
-            ),
-            SheetKind.ClassOverview => ClassOverview.Make(
-                source.Course.Name,
-                source.Project.Name,
-                Overview(),
-                today,
-                choice.Paper
-            ),
-            SheetKind.MaterialsOrder => MaterialsOrder.Make(OrderContent(), choice.Paper),
-            SheetKind.Receiving => ReceivingSheet.Make(OrderContent(), choice.Paper),
-            SheetKind.Preparation => PreparationList.Make(
-                OrderContent(),
-                source.Kits.Supplies,
-                choice.Paper
-            ),
-            SheetKind.Costs => CostSheet.Make(OrderContent(), source.Kits.Supplies, choice.Paper),
+            SheetKind.ProjectSheet =>
+            [
+                ProjectSheet.Of(
+                    new(source.Course.Name, source.Project.ToProject(), source.Course.Rules, today),
+                    choice.Paper
+                ),
+            ],
+            SheetKind.StockGuide =>
+            [
+                StockNote.Of(new(source.Course.Name, source.Guide(), today), choice.Paper),
+            ],
+            SheetKind.ClassOverview =>
+            [
+                ClassOverview.Of(
+                    source.Course.Name,
+                    source.Project.Name,
+                    Overview(),
+                    today,
+                    choice.Paper
+                ),
+            ],
+            SheetKind.MaterialsOrder => [MaterialsOrder.Of(OrderContent(), choice.Paper)],
+            SheetKind.Receiving => [ReceivingSheet.Of(OrderContent(), choice.Paper)],
+            SheetKind.Preparation =>
+            [
+                PreparationList.Of(
+                    OrderContent(),
+                    source.Kits.Supplies,
+                    source.Tools.Sets,
+                    choice.Paper
+                ),
+            ],
+            SheetKind.Costs => [CostSheet.Of(OrderContent(), source.Kits.Supplies, choice.Paper)],
+            SheetKind.LessonTools =>
+            [
+                ToolSheet.Of(LessonContent(), source.Tools, source.Saws, choice.Paper),
+            ],
+            SheetKind.LessonSheets => ForEachLesson(InstructorSheet.Of),
+            SheetKind.WallSheets => ForEachLesson(WallSheet.Of),
             SheetKind.Labels => Labels(),
             _ => throw new ArgumentOutOfRangeException(
                 nameof(kind),
@@ -130,6 +203,27 @@ public sealed class PrintRun(
                 "Not a sheet of the whole class."
             ),
         };
+
+    private List<Manuscript> ForEachLesson(
+        Func<LessonSheetContent, int, Paper, Manuscript> sheet
+    ) =>
+        [
+            .. Enumerable
+                .Range(0, source.Lessons!.Request.Lessons.Count)
+                .Select(lesson => sheet(LessonContent(), lesson, choice.Paper)),
+        ];
+
+    private LessonSheetContent LessonContent() =>
+        new(
+            source.Course.Name,
+            source.Project.Name,
+            source.Lessons!.Request,
+            source.Lessons.Plan,
+            source.Lessons.Number,
+            source.Lessons.MadeUtc,
+            today,
+            source.Lessons.IsOutOfDate
+        );
 
     private OrderSheetContent OrderContent() =>
         new(
@@ -139,23 +233,6 @@ public sealed class PrintRun(
             source.Order.MadeUtc,
             today
         );
-
-    private async Task<KitSheetContent?> PlanOfAsync(StudentView student, CancellationToken cancel)
-    {
-        var plan = await plans.NewestAsync(viewer, student.Id, source.Project.Id, cancel);
-        return plan is null
-            ? null
-            : new(
-                source.Course.Name,
-                student.Shown,
-                student.Card.IsLeftHanded,
-                plan.Checked,
-                plan.Number,
-                plan.MadeUtc,
-                today,
-                plan.IsOutOfDate
-            );
-    }
 
     private IReadOnlyList<OverviewLine> Overview() =>
         [
@@ -179,60 +256,51 @@ public sealed class PrintRun(
             ),
         ];
 
-    private byte[]? Labels()
+    private List<Manuscript> Labels()
     {
         var grid = LabelSheet.Find(source.Desk.Labels.SheetId) ?? LabelSheet.All[0];
         if (grid.Problem(source.Desk.Labels.Right, source.Desk.Labels.Down) is { } problem)
         {
             _leftOut.Add($"Kit labels: {problem}");
-            return null;
+            return [];
         }
 
-        var letters = string.Join(
-            ", ",
-            source
-                .Project.Parts.Select(p => p.Part)
-                .Select(p => p.Quantity == 1 ? p.Letter : $"{p.Letter} × {p.Quantity}")
-        );
         var labels = source
             .Students.Index()
             .Where(s => choice.Students.Contains(s.Item.Id))
-            .Select(s => new KitLabel(
-                s.Item.Shown,
-                source.Course.Name,
-                source.Project.Name,
-                s.Index + 1,
-                letters,
-                source.Desk.Address.Length == 0
-                    ? null
-                    : $"{source.Desk.Address}/courses/{source.Course.Id}/students/{s.Item.Id}?project={source.Project.Id}"
-            ))
+            .Select(s => LabelOf(s.Item, s.Index + 1))
             .ToList();
         return labels.Count == 0
-            ? null
-            : KitLabels.Make(
-                labels,
-                grid,
-                source.Desk.Labels.Right,
-                source.Desk.Labels.Down,
-                Math.Clamp(choice.Skip, 0, grid.Count - 1)
-            );
+            ? []
+            :
+            [
+                KitLabels.Of(
+                    labels,
+                    grid,
+                    source.Desk.Labels.Right,
+                    source.Desk.Labels.Down,
+                    Math.Clamp(choice.Skip, 0, grid.Count - 1)
+                ),
+            ];
     }
-}
 
-/// <summary>How far a kit is, in words.</summary>
-public static class KitWords
-{
-    public static string Of(KitState state) =>
-        state switch
-        {
-            KitState.ToPrepare => "to prepare",
-            KitState.Ready => "ready",
-            KitState.HandedOver => "handed over",
-            _ => throw new ArgumentOutOfRangeException(
-                nameof(state),
-                state,
-                "Not a state of a kit."
+    private KitLabel LabelOf(StudentView student, int number) =>
+        new(
+            student.Shown,
+            source.Course.Name,
+            source.Project.Name,
+            number,
+            string.Join(
+                ", ",
+                source
+                    .Project.Parts.Select(p => p.Part)
+                    .Select(p => p.Quantity == 1 ? p.Letter : $"{p.Letter} × {p.Quantity}")
             ),
-        };
+            source.Desk.Address.Length == 0
+                ? null
+                : $"{source.Desk.Address}/courses/{source.Course.Id}/students/{student.Id}?project={source.Project.Id}"
+        );
+
+    private void LeaveOut(SheetKind kind, string why) =>
+        _leftOut.Add($"{PrintChoice.Name(kind)}: {why}");
 }

@@ -8,8 +8,11 @@ namespace ShopClass.Web.Features.Printing;
 /// <summary>Printing, put into an app's services.</summary>
 public static class PrintingSetup
 {
-    public static void AddPrinting(this IServiceCollection services) =>
+    public static void AddPrinting(this IServiceCollection services)
+    {
         services.AddSingleton<PrintTray>();
+        services.AddSingleton<PrintShelf>();
+    }
 }
 
 /// <summary>Where finished print sets lie until their maker fetches them: the newest of each person, for a while.</summary>

@@ -1,0 +1,32 @@
+namespace ShopClass.Print.Pages;
+
+/// <summary>A sheet that is written and not printed yet: alone, in a set, or looked at page by page.</summary>
+public sealed class Manuscript
+{
+    private readonly Action<Sheet> write;
+
+    internal Manuscript(PageFrame frame, Action<Sheet> write)
+    {
+        Frame = frame;
+        this.write = write;
+    }
+
+    /// <summary>What it is called: "Wall shelf: kit sheet for Mira".</summary>
+    public string Title => Frame.Title;
+
+    internal PageFrame Frame { get; }
+
+    /// <summary>It alone as a PDF.</summary>
+    public byte[] ToPdf() => Sheet.Print(this);
+
+    /// <summary>Its pages as they come out on paper, as SVG.</summary>
+    public IReadOnlyList<PaperPage> Pages() => Sheet.Preview(this);
+
+    internal void WriteOn(Sheet sheet) => write(sheet);
+}
+
+/// <summary>A page as it comes out on paper.</summary>
+/// <param name="Width">Its width, points.</param>
+/// <param name="Height">Its height, points.</param>
+/// <param name="Svg">A whole <c>svg</c> element; its looks come from drawing.css.</param>
+public sealed record PaperPage(double Width, double Height, string Svg);
