@@ -147,7 +147,7 @@ public class OrderSheetTests
             CostSheet.Of(Content, [], Paper.A4),
         ];
         var done = new List<int>();
-        var pdf = PrintSet.Make("Set", sheets, done.Add);
+        var pdf = PrintSet.Make("Set", sheets, done.Add, TestContext.Current.CancellationToken);
         var set = new PrintedSheet(pdf);
         int[] pages = [.. sheets.Select(s => new PrintedSheet(s.ToPdf()).Pages.Count)];
 

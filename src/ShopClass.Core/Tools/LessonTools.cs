@@ -6,15 +6,15 @@ namespace ShopClass.Core.Tools;
 /// <summary>A kind of tool in a lesson.</summary>
 /// <param name="Need">The kinds that do, and how many are in use at once, at most. What is in every kit is not counted again.</param>
 /// <param name="Have">How many the shop has beside those handed out with the kits.</param>
-/// <param name="Short">How many are wanting at the worst moment; 0 when they go round.</param>
-/// <param name="ShortAt">That moment: minutes after the lesson begins.</param>
-public sealed record LessonTool(ToolNeed Need, int Have, int Short, int ShortAt)
+/// <param name="Wanting">How many are wanting at the worst moment; 0 when they go round.</param>
+/// <param name="WantingAt">That moment: minutes after the lesson begins.</param>
+public sealed record LessonTool(ToolNeed Need, int Have, int Wanting, int WantingAt)
 {
     /// <summary>What is wanting, in a sentence; null when nothing is.</summary>
     public string? Sentence =>
-        Short == 0
+        Wanting == 0
             ? null
-            : $"{Capital(Need.Words)}: {Need.Count} in use at once, the shop has {Have}. At {RotationWords.At(ShortAt)} {Short} {(Short == 1 ? "is" : "are")} wanting.";
+            : $"{Capital(Need.Words)}: {Need.Count} in use at once, the shop has {Have}. At {RotationWords.At(WantingAt)} {Wanting} {(Wanting == 1 ? "is" : "are")} wanting.";
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -17,10 +17,10 @@ public sealed class Manuscript
     internal PageFrame Frame { get; }
 
     /// <summary>It alone as a PDF.</summary>
-    public byte[] ToPdf() => Sheet.Print(this);
+    public byte[] ToPdf() => Printer.Print(this);
 
     /// <summary>Its pages as they come out on paper, as SVG.</summary>
-    public IReadOnlyList<PaperPage> Pages() => Sheet.Preview(this);
+    public IReadOnlyList<PaperPage> Pages() => Printer.Preview(this);
 
     internal void WriteOn(Sheet sheet) => write(sheet);
 }

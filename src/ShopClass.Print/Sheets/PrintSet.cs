@@ -15,5 +15,5 @@ public static class PrintSet
         IReadOnlyList<Manuscript> manuscripts,
         Action<int>? onSheet = null,
         CancellationToken cancel = default
-    ) => Sheet.Print(title, manuscripts, withOutline: true, onSheet, cancel);
+    ) => Printer.Print(title, manuscripts, withOutline: true, onSheet, cancel);
 }

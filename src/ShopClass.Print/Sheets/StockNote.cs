@@ -49,7 +49,7 @@ public static class StockNote
         );
         return Rooms
                 .Select(room => new Manuscript(frame, sheet => Write(sheet, content, room)))
-                .FirstOrDefault(m => Sheet.PagesOf(m) == 1)
+                .FirstOrDefault(m => Printer.PagesOf(m) == 1)
             ?? new(frame, sheet => Write(sheet, content, Rooms[^1]));
     }
 

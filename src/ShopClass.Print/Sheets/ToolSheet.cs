@@ -72,7 +72,7 @@ public static class ToolSheet
                 tool.Need.Words,
                 $"{tool.Need.Count}",
                 $"{tool.Have}",
-                tool.Short == 0 ? "none" : $"{tool.Short}",
+                tool.Wanting == 0 ? "none" : $"{tool.Wanting}",
             ],
             Warning: tool.Sentence
         );

@@ -23,7 +23,7 @@ public class LessonToolsTests
         var tools = LessonTools.For(request, plan, 0, Shop);
 
         Assert.Equal(["back saw", "square"], tools.Select(t => t.Need.Words));
-        Assert.Equal((3, 2, 1), (tools[0].Need.Count, tools[0].Have, tools[0].Short));
+        Assert.Equal((3, 2, 1), (tools[0].Need.Count, tools[0].Have, tools[0].Wanting));
         Assert.Equal(
             "Back saw: 3 in use at once, the shop has 2. At 0:00 1 is wanting.",
             tools[0].Sentence
@@ -37,7 +37,7 @@ public class LessonToolsTests
         var (request, plan) = Three(["back saw"]);
         var three = Shop with { Tools = [new("back saw", "back saw", 3)] };
 
-        Assert.Equal(0, LessonTools.For(request, plan, 0, three).Single().Short);
+        Assert.Equal(0, LessonTools.For(request, plan, 0, three).Single().Wanting);
     }
 
     [Fact]
@@ -49,8 +49,8 @@ public class LessonToolsTests
             Tools = [new("back saw", "back saw", 2), new("dovetail saw", "dovetail saw", 1)],
         };
 
-        Assert.Equal(0, LessonTools.For(request, plan, 0, mixed).Single().Short);
-        Assert.Equal(1, LessonTools.For(request, plan, 0, Shop).Single().Short);
+        Assert.Equal(0, LessonTools.For(request, plan, 0, mixed).Single().Wanting);
+        Assert.Equal(1, LessonTools.For(request, plan, 0, Shop).Single().Wanting);
     }
 
     [Fact]

@@ -154,7 +154,7 @@ public sealed class PrintRun(
         ];
     }
 
-    private IReadOnlyList<Manuscript> ForTheClass(SheetKind kind) =>
+    private List<Manuscript> ForTheClass(SheetKind kind) =>
         kind switch
         {
             SheetKind.ProjectSheet =>

@@ -18,7 +18,7 @@ public sealed record LessonToolList(
     public DateOnly Date => Plan.Request.Lessons[Lesson].Date;
 
     /// <summary>Tools wanting at the worst moments.</summary>
-    public int Wanting => Tools.Sum(t => t.Short);
+    public int Wanting => Tools.Sum(t => t.Wanting);
 
     public static IEnumerable<LessonToolList> Of(StoredLessonPlan plan, ToolChest chest) =>
         plan.Request.Lessons.Select(
