@@ -12,7 +12,7 @@ using ShopClass.Data.Store;
 namespace ShopClass.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(ShopContext))]
-    [Migration("20261128072347_ToolsAndReturns")]
+    [Migration("20261128080216_ToolsAndReturns")]
     partial class ToolsAndReturns
     {
         /// <inheritdoc />
@@ -229,7 +229,13 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                             b1.Property<long>("RipKerf")
                                 .HasColumnType("INTEGER");
 
+                            b1.Property<int>("RoomHumidity")
+                                .HasColumnType("INTEGER");
+
                             b1.Property<long>("SawBenchLimit")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<int>("ShopHumidity")
                                 .HasColumnType("INTEGER");
 
                             b1.Property<long>("ShortestOffcut")
@@ -656,6 +662,76 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("Sellers", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.People.InvitationRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CodeHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("LessonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Role")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("UntilUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CodeHash")
+                        .IsUnique();
+
+                    b.HasIndex("CourseId");
+
+                    b.HasIndex("LessonId");
+
+                    b.ToTable("Invitations", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.People.PersonRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("AccountId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("LessonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Role")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SinceUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AccountId");
+
+                    b.HasIndex("LessonId");
+
+                    b.HasIndex("CourseId", "AccountId");
+
+                    b.ToTable("People", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Plans.PlanRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -981,6 +1057,9 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("Cup")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Defects")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -1023,6 +1102,9 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("TrimStart")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Twist")
                         .HasColumnType("INTEGER");
 
                     b.Property<Guid>("Version")
@@ -1321,6 +1403,48 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Course");
                 });
 
+            modelBuilder.Entity("ShopClass.Data.People.InvitationRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany()
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopClass.Data.Lessons.LessonRow", "Lesson")
+                        .WithMany()
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Cascade);
+
+                    b.Navigation("Course");
+
+                    b.Navigation("Lesson");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.People.PersonRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Store.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithMany("People")
+                        .HasForeignKey("CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopClass.Data.Lessons.LessonRow", "Lesson")
+                        .WithMany()
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Cascade);
+
+                    b.Navigation("Course");
+
+                    b.Navigation("Lesson");
+                });
+
             modelBuilder.Entity("ShopClass.Data.Plans.PlanRow", b =>
                 {
                     b.HasOne("ShopClass.Data.Projects.ProjectRow", "Project")
@@ -1428,6 +1552,8 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Desk");
 
                     b.Navigation("Lessons");
+
+                    b.Navigation("People");
 
                     b.Navigation("Projects");
 
