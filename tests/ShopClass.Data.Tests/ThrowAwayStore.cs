@@ -13,6 +13,7 @@ using ShopClass.Data.Projects;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Store;
 using ShopClass.Data.Students;
+using ShopClass.Data.Students.Logging;
 
 namespace ShopClass.Data.Tests;
 
@@ -49,6 +50,10 @@ public sealed class ThrowAwayStore : IAsyncDisposable
     public StudentStore Students => _services.GetRequiredService<StudentStore>();
 
     public BoardStore Boards => _services.GetRequiredService<BoardStore>();
+
+    public BoardEntryStore Entries => _services.GetRequiredService<BoardEntryStore>();
+
+    public BoardYesStore Yes => _services.GetRequiredService<BoardYesStore>();
 
     public PlanStore Plans => _services.GetRequiredService<PlanStore>();
 

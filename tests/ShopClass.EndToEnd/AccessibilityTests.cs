@@ -10,7 +10,7 @@ namespace ShopClass.EndToEnd;
 [Collection(OneApp.Name)]
 public sealed class AccessibilityTests(RunningApp app)
 {
-    private static readonly AxeRunOptions WcagAa = new()
+    internal static readonly AxeRunOptions WcagAa = new()
     {
         RunOnly = new()
         {

@@ -37,6 +37,7 @@ public sealed class Classroom : IAsyncDisposable
         Page.Services.AddSingleton(store.Projects);
         Page.Services.AddSingleton(store.Students);
         Page.Services.AddSingleton(store.Boards);
+        Page.Services.AddSingleton(store.Yes);
         Page.Services.AddSingleton(store.Plans);
         Page.Services.AddSingleton(store.Remakes);
         Page.Services.AddSingleton<ShopClass.Web.Features.Guide.GuideShelf>();

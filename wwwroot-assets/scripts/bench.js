@@ -281,3 +281,6 @@ if (unsentBox && "indexedDB" in window) {
     unsentBox.textContent = `${unsent} of the things you did are not sent yet and would be lost. Wait for a signal first.`;
   });
 }
+
+// Logging a board has a script of its own.
+if (document.querySelector("[data-logging-page]")) import("./board-log.js");

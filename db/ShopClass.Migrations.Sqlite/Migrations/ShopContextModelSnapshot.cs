@@ -155,6 +155,9 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("BoardsWaitForYes")
+                        .HasColumnType("INTEGER");
+
                     b.Property<bool>("IsArchived")
                         .HasColumnType("INTEGER");
 
@@ -1080,6 +1083,11 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<Guid>("ProjectId")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("SentBack")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("SpeciesId")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -1117,6 +1125,9 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<long>("WidthAtStart")
                         .HasColumnType("INTEGER");
 
+                    b.Property<Guid?>("YesVersion")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.HasIndex("ProjectId");
@@ -1125,6 +1136,52 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                         .IsUnique();
 
                     b.ToTable("Boards", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Students.Logging.BoardEntryRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Draft")
+                        .IsRequired()
+                        .HasMaxLength(30000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Photo")
+                        .HasColumnType("BLOB");
+
+                    b.Property<Guid>("ProjectId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ProjectId");
+
+                    b.HasIndex("StudentId", "ProjectId")
+                        .IsUnique();
+
+                    b.ToTable("BoardEntries", (string)null);
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Students.Logging.BoardPhotoRow", b =>
+                {
+                    b.Property<Guid>("BoardId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Jpeg")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.HasKey("BoardId");
+
+                    b.ToTable("BoardPhotos", (string)null);
                 });
 
             modelBuilder.Entity("ShopClass.Data.Students.StudentRow", b =>
@@ -1520,6 +1577,36 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Project");
 
                     b.Navigation("Student");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Students.Logging.BoardEntryRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Projects.ProjectRow", "Project")
+                        .WithMany()
+                        .HasForeignKey("ProjectId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopClass.Data.Students.StudentRow", "Student")
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Project");
+
+                    b.Navigation("Student");
+                });
+
+            modelBuilder.Entity("ShopClass.Data.Students.Logging.BoardPhotoRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Students.BoardRow", "Board")
+                        .WithOne()
+                        .HasForeignKey("ShopClass.Data.Students.Logging.BoardPhotoRow", "BoardId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Board");
                 });
 
             modelBuilder.Entity("ShopClass.Data.Students.StudentRow", b =>

@@ -112,13 +112,27 @@ public sealed class WorkProgress
     /// <summary>The first that is open and may be begun; null when all are done.</summary>
     public StepState? Next => Steps.FirstOrDefault(s => !s.IsDone && OpenBefore(s.Step).Count == 0);
 
-    /// <summary>What will be next once this one is done too; null when nothing is left.</summary>
-    public StepState? NextOnce(Step done) =>
+    /// <summary>The first of these that is open and may be begun; where none is, the first of all.</summary>
+    /// <param name="ids">Steps that come before the others, as those of today's lesson do.</param>
+    public StepState? NextOf(IReadOnlyCollection<string> ids) =>
         Steps.FirstOrDefault(s =>
+            !s.IsDone && ids.Contains(s.Step.Id) && OpenBefore(s.Step).Count == 0
+        ) ?? Next;
+
+    /// <summary>What will be next once this one is done too; null when nothing is left.</summary>
+    /// <param name="done">The step that will be done.</param>
+    /// <param name="ids">Steps that come before the others; null where none do.</param>
+    public StepState? NextOnce(Step done, IReadOnlyCollection<string>? ids = null)
+    {
+        return (
+                ids is null ? null : Steps.FirstOrDefault(s => ids.Contains(s.Step.Id) && IsNext(s))
+            ) ?? Steps.FirstOrDefault(IsNext);
+
+        bool IsNext(StepState s) =>
             !s.IsDone
             && s.Step.Number != done.Number
-            && OpenBefore(s.Step).All(o => o.Step.Number == done.Number)
-        );
+            && OpenBefore(s.Step).All(o => o.Step.Number == done.Number);
+    }
 
     /// <summary>Works out how the steps stand. What is said about steps that are not there is left out.</summary>
     /// <param name="steps">The steps, numbered from 1.</param>

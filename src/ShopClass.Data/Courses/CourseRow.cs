@@ -26,6 +26,9 @@ public sealed class CourseRow
     /// <summary>Technique notes in the instructor's own words.</summary>
     public IReadOnlyList<TechniqueNote> TechniqueNotes { get; set; } = [];
 
+    /// <summary>Whether a board waits for the instructor's yes before it is sawn.</summary>
+    public bool BoardsWaitForYes { get; set; }
+
     public DateTime MadeUtc { get; set; }
 
     public Guid Version { get; set; }

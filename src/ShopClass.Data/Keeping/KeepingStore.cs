@@ -4,6 +4,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Progress;
 using ShopClass.Data.Store;
+using ShopClass.Data.Students.Logging;
 
 namespace ShopClass.Data.Keeping;
 
@@ -74,6 +75,8 @@ public sealed class KeepingStore(
         await shop.Set<DeviceRow>()
             .Where(d => d.StudentId == null && d.AskedUtc < stale)
             .ExecuteDeleteAsync(cancel);
+        var begun = clock.GetUtcNow().UtcDateTime.AddDays(-BoardEntryStore.DaysKept);
+        await shop.Set<BoardEntryRow>().Where(e => e.ChangedUtc < begun).ExecuteDeleteAsync(cancel);
         var last = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime).AddDays(-DaysAfterTheEnd);
         var due = await shop.Set<KeepingRow>()
             .Where(k => k.ForgottenUtc == null && k.EndsOn < last)
@@ -104,6 +107,15 @@ public sealed class KeepingStore(
         await shop.Set<StudentCodeRow>()
             .Where(c => c.Student!.CourseId == courseId)
             .ExecuteDeleteAsync(cancel);
+        await shop.Set<BoardEntryRow>()
+            .Where(e => e.Student!.CourseId == courseId)
+            .ExecuteDeleteAsync(cancel);
+        await shop.Set<BoardPhotoRow>()
+            .Where(p => p.Board!.Student!.CourseId == courseId)
+            .ExecuteDeleteAsync(cancel);
+        await shop
+            .Boards.Where(b => b.Student!.CourseId == courseId && b.SentBack != "")
+            .ExecuteUpdateAsync(b => b.SetProperty(x => x.SentBack, ""), cancel);
         await shop.Set<StepActionRow>()
             .Where(a => a.Kind == StepActionKind.Note && a.Plan!.Student!.CourseId == courseId)
             .ExecuteDeleteAsync(cancel);

@@ -5,6 +5,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Progress;
 using ShopClass.Data.Store;
+using ShopClass.Data.Students.Logging;
 
 namespace ShopClass.Data.Keeping;
 
@@ -36,6 +37,9 @@ public sealed class StudentExport(IDbContextFactory<ShopContext> factory)
         if (student is null)
             return null;
         var unit = student.Course!.Rules.Unit;
+        var photos = await shop.Set<BoardPhotoRow>()
+            .Where(p => p.Board!.StudentId == studentId)
+            .ToDictionaryAsync(p => p.BoardId, p => p.Jpeg, cancel);
         string Say(Length length) => LengthWriter.WriteExactWithUnit(length, unit);
         return JsonSerializer.Serialize(
             new
@@ -46,21 +50,32 @@ public sealed class StudentExport(IDbContextFactory<ShopContext> factory)
                 student.IsLeftHanded,
                 Boards = student
                     .Boards.OrderBy(b => b.Position)
-                    .Select(b => b.ToBoard())
-                    .Select(b => new
+                    .Select(row => new
                     {
-                        b.Name,
-                        Species = b.SpeciesId,
-                        Thickness = Say(b.Thickness),
+                        row.Name,
+                        Species = row.SpeciesId,
+                        Thickness = Say(row.Thickness),
                         Widths = new[]
                         {
-                            Say(b.WidthAtStart),
-                            Say(b.WidthAtMiddle),
-                            Say(b.WidthAtEnd),
+                            Say(row.WidthAtStart),
+                            Say(row.WidthAtMiddle),
+                            Say(row.WidthAtEnd),
                         },
-                        Length = Say(b.Length),
-                        BadPlaces = b.Defects.Count,
+                        Length = Say(row.Length),
+                        BadPlaces = row.Defects.Count,
+                        row.SentBack,
+                        Photo = photos.GetValueOrDefault(row.Id),
                     }),
+                BoardBegun = await shop.Set<BoardEntryRow>()
+                    .Where(e => e.StudentId == studentId)
+                    .Select(e => new
+                    {
+                        Project = e.Project!.Name,
+                        Entered = e.Draft,
+                        e.Photo,
+                        e.ChangedUtc,
+                    })
+                    .ToListAsync(cancel),
                 Plans = await PlansAsync(shop, studentId, cancel),
                 Steps = await SaidAsync(shop, studentId, Say, cancel),
                 Devices = await shop.Set<DeviceRow>()

@@ -4,6 +4,7 @@ using ShopClass.Core.Progress;
 using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Store;
+using ShopClass.Data.Students.Logging;
 
 namespace ShopClass.Data.Progress;
 
@@ -120,6 +121,12 @@ public sealed class ProgressStore(
                 : Outcome<PlanInHand>.Refused(Problems.SaidAlready);
         if (course.IsArchived)
             return Outcome<PlanInHand>.Refused(Wording.CourseIsArchived);
+        if (
+            viewer is StudentViewer
+            && course.BoardsWaitForYes
+            && await WaitsForYesAsync(shop, plan, action, cancel) is { } waits
+        )
+            return Outcome<PlanInHand>.Refused(waits);
         var tidy = action with { Text = Wording.Tidy(action.Text) };
         if (ProblemWith(viewer, WorkProgress.Of(plan.Work.Steps, said), tidy) is { } problem)
             return Outcome<PlanInHand>.Refused(problem);
@@ -193,6 +200,31 @@ public sealed class ProgressStore(
             : null;
     }
 
+    // Nothing is sawn from a board before the instructor has said yes to it, where the course wants that.
+    private static async Task<FieldProblem?> WaitsForYesAsync(
+        ShopContext shop,
+        StoredPlan plan,
+        StepAction action,
+        CancellationToken cancel
+    )
+    {
+        if (
+            action.Kind is not StepActionKind.Tick
+            || plan.Work.Steps.FirstOrDefault(s => s.Id == action.StepId)?.Saw is null
+        )
+            return null;
+        var boards = plan
+            .Checked.Request.Boards.Where(b => Guid.TryParse(b.Id, out _))
+            .Select(b => Guid.Parse(b.Id))
+            .ToList();
+        return await BoardYesStore.WaitingAsync(shop, boards, cancel) is [var name, ..]
+            ? new(
+                "",
+                $"Your instructor has not said yes to {name} yet, and nothing is sawn before that. Show them the board."
+            )
+            : null;
+    }
+
     private StepActionRow RowFor(Viewer viewer, Guid planId, StepAction action, DateTime? saidUtc)
     {
         var now = clock.GetUtcNow().UtcDateTime;
@@ -254,10 +286,14 @@ public sealed class ProgressStore(
         shop
             .Plans.SeenBy(viewer, deed)
             .Where(p => p.Id == planId)
-            .Select(p => new CourseOf(p.Student!.CourseId, p.Student.Course!.IsArchived))
+            .Select(p => new CourseOf(
+                p.Student!.CourseId,
+                p.Student.Course!.IsArchived,
+                p.Student.Course.BoardsWaitForYes
+            ))
             .SingleOrDefaultAsync(cancel);
 
-    private sealed record CourseOf(Guid CourseId, bool IsArchived);
+    private sealed record CourseOf(Guid CourseId, bool IsArchived, bool BoardsWaitForYes);
 
     private sealed record PlanLine(Guid Id, Guid StudentId, DateTime MadeUtc, int Number);
 

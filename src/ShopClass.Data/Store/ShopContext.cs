@@ -17,6 +17,7 @@ using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Students;
+using ShopClass.Data.Students.Logging;
 using ShopClass.Data.Tools;
 
 namespace ShopClass.Data.Store;
@@ -83,6 +84,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options, TimeProvi
         builder.Entity<StudentRow>(MapStudent);
         builder.Entity<BoardRow>(MapBoard);
         builder.Entity<PlanRow>(MapPlan);
+        LoggingMap.Apply(builder);
         JoiningMap.Apply(builder);
         OrderMaps.Map(builder);
         LessonMap.Apply(builder);
@@ -158,6 +160,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options, TimeProvi
         board.ToTable("Boards");
         board.Property(b => b.Id).ValueGeneratedNever();
         board.Property(b => b.Version).IsConcurrencyToken();
+        board.Property(b => b.SentBack).HasMaxLength(TypedText.LongestNotes);
         board
             .HasOne(b => b.Student)
             .WithMany(s => s.Boards)

@@ -15,6 +15,7 @@ using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Students;
+using ShopClass.Data.Students.Logging;
 using ShopClass.Data.Tools;
 
 namespace ShopClass.Data.Store;
@@ -45,6 +46,8 @@ public static class ShopStore
         services.AddSingleton<ProjectStore>();
         services.AddSingleton<StudentStore>();
         services.AddSingleton<BoardStore>();
+        services.AddSingleton<BoardEntryStore>();
+        services.AddSingleton<BoardYesStore>();
         services.AddSingleton<PlanStore>();
         services.AddSingleton<LessonStore>();
         services.AddSingleton<LessonPlanStore>();
@@ -61,6 +64,7 @@ public static class ShopStore
         services.AddSingleton<DoorStore>();
         services.AddSingleton<JoinDesk>();
         services.AddSingleton<ProgressStore>();
+        services.AddSingleton<TodayStore>();
         services.AddSingleton<KeepingStore>();
         services.AddSingleton<PeopleStore>();
         services.AddSingleton<Invitations>();

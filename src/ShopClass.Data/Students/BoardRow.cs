@@ -52,11 +52,23 @@ public sealed class BoardRow
 
     public Guid Version { get; set; }
 
-    internal static BoardRow From(Board board, Guid studentId, Guid projectId, int position)
+    /// <summary>The version the instructor said yes to; null when to none.</summary>
+    public Guid? YesVersion { get; set; }
+
+    /// <summary>What the instructor wants put right; empty when nothing.</summary>
+    public string SentBack { get; set; } = "";
+
+    internal static BoardRow From(
+        Board board,
+        Guid studentId,
+        Guid projectId,
+        int position,
+        Guid? id = null
+    )
     {
         var row = new BoardRow
         {
-            Id = Guid.NewGuid(),
+            Id = id ?? Guid.NewGuid(),
             StudentId = studentId,
             ProjectId = projectId,
             Position = position,
@@ -83,6 +95,7 @@ public sealed class BoardRow
         PriceMinorUnits = board.Price?.MinorUnits;
         PriceCurrency = board.Price?.Currency;
         Version = Guid.NewGuid();
+        SentBack = "";
     }
 
     internal Board ToBoard() =>

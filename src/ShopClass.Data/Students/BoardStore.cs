@@ -55,6 +55,25 @@ public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var outcome = await AddToAsync(shop, viewer, studentId, projectId, board, null, cancel);
+        if (!outcome.IsSaved)
+            return outcome;
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        return outcome;
+    }
+
+    /// <summary>Adds a board to what the caller saves, under the key given or one of its own.</summary>
+    internal static async Task<Outcome<BoardView>> AddToAsync(
+        ShopContext shop,
+        Viewer viewer,
+        Guid studentId,
+        Guid projectId,
+        Board board,
+        Guid? id,
+        CancellationToken cancel
+    )
+    {
         var student = await shop
             .Students.SeenBy(viewer, Deed.LogWork)
             .Include(s => s.Course)
@@ -75,10 +94,15 @@ public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
         var tidy = Tidy(board);
         if (ProblemsIn(tidy, student.Course.Rules) is { Count: > 0 } problems)
             return Outcome<BoardView>.Refused(problems);
-        var row = BoardRow.From(tidy, studentId, projectId, positions.DefaultIfEmpty(0).Max() + 1);
+        var row = BoardRow.From(
+            tidy,
+            studentId,
+            projectId,
+            positions.DefaultIfEmpty(0).Max() + 1,
+            id
+        );
+        SeenToBy(viewer, row);
         shop.Boards.Add(row);
-        await shop.SaveChangesAsync(cancel);
-        await writing.CommitAsync(cancel);
         return Outcome<BoardView>.Saved(row.ToView());
     }
 
@@ -104,6 +128,7 @@ public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
         if (ProblemsIn(tidy, row.Student.Course.Rules) is { Count: > 0 } problems)
             return Outcome<BoardView>.Refused(problems);
         row.Take(tidy);
+        SeenToBy(viewer, row);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
         return Outcome<BoardView>.Saved(row.ToView());
@@ -127,6 +152,13 @@ public sealed class BoardStore(IDbContextFactory<ShopContext> factory)
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
         return Outcome<bool>.Saved(true);
+    }
+
+    // What an instructor measured needs no yes of theirs.
+    private static void SeenToBy(Viewer viewer, BoardRow row)
+    {
+        if (viewer is not StudentViewer)
+            row.YesVersion = row.Version;
     }
 
     internal static Board Tidy(Board board) => board with { Name = Wording.Tidy(board.Name) };

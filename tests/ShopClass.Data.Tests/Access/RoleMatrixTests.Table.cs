@@ -26,17 +26,29 @@ public sealed partial class RoleMatrixTests
         "CourseStore.CreateAsync",
         "Invitations.DaysAsync",
         "Invitations.UseAsync",
+        "TodayStore.FindAsync",
     ];
 
     private static readonly Dictionary<string, (Deed Deed, Students Students)> Expected = new(
         StringComparer.Ordinal
     )
     {
+        ["BoardEntryStore.DropAsync"] = (LogWork, Students.Self),
+        ["BoardEntryStore.FindAsync"] = (LogWork, Students.Self),
+        ["BoardEntryStore.KeepAsync"] = (LogWork, Students.Self),
+        ["BoardEntryStore.KeepPhotoAsync"] = (LogWork, Students.Self),
+        ["BoardEntryStore.LogAsync"] = (LogWork, Students.Self),
+        ["BoardEntryStore.PhotoAsync"] = (LogWork, Students.Self),
         ["BoardStore.AddAsync"] = (LogWork, Students.Self),
         ["BoardStore.FindAsync"] = (SeeClass, Students.Self),
         ["BoardStore.ListAsync"] = (SeeClass, Students.Self),
         ["BoardStore.RemoveAsync"] = (LogWork, Students.Self),
         ["BoardStore.SaveAsync"] = (LogWork, Students.Self),
+        ["BoardYesStore.IsWantedAsync"] = (SeeCourse, Students.Class),
+        ["BoardYesStore.OfAsync"] = (SeeClass, Students.Self),
+        ["BoardYesStore.PhotoAsync"] = (SeeClass, Students.Self),
+        ["BoardYesStore.SayAsync"] = (LogWork, Students.None),
+        ["BoardYesStore.WantAsync"] = (ChangeSettings, Students.None),
         ["CourseFileStore.ExportCourseAsync"] = (CarryFiles, Students.None),
         ["CourseFileStore.ExportProjectAsync"] = (CarryFiles, Students.None),
         ["CourseFileStore.ImportAsync"] = (CarryFiles, Students.None),
@@ -127,6 +139,7 @@ public sealed partial class RoleMatrixTests
         new()
         {
             [typeof(string)] = () => parameter.Name == "currency" ? "USD" : "New",
+            [typeof(byte[])] = () => new byte[] { 1, 2, 3 },
             [typeof(Deed)] = () => LogWork,
             [typeof(int)] = () => 1,
             [typeof(DateTime)] = () => null,

@@ -5,6 +5,7 @@ using ShopClass.Data.Keeping;
 using ShopClass.Data.Orders;
 using ShopClass.Data.People;
 using ShopClass.Data.Store;
+using ShopClass.Data.Students.Logging;
 using ShopClass.Data.Tests.Orders;
 using Xunit;
 
@@ -78,6 +79,16 @@ public sealed class Staff : IAsyncLifetime
                 }
             )
         );
+        Shop.Value(await store.Yes.WantAsync(owner, course, true));
+        var entry = Shop.Value(
+            await store.Entries.KeepPhotoAsync(owner, Shop.Student.Id, project, [1, 2, 3])
+        );
+        await using (var behind = store.Open())
+        {
+            behind.Add(new BoardPhotoRow { BoardId = Shop.Board.Id, Jpeg = [1, 2, 3] });
+            await behind.SaveChangesAsync();
+        }
+
         Helper = await JoinAsync(course, owner, null, "helper");
         StandIn = await JoinAsync(course, owner, today.Id, "stand-in");
         OfAnotherDay = await JoinAsync(course, owner, Shop.Lesson.Id, "another day");
@@ -96,6 +107,7 @@ public sealed class Staff : IAsyncLifetime
             ["projectId"] = project,
             ["studentId"] = Shop.Student.Id,
             ["boardId"] = Shop.Board.Id,
+            ["entryId"] = entry.Id,
             ["planId"] = Shop.PlanId,
             ["partId"] = Shop.Project.Parts[0].Id,
             ["deviceId"] = Shop.WaitingDevice,

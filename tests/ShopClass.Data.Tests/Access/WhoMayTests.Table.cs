@@ -332,6 +332,54 @@ public partial class WhoMayTests
             async a => (await a.Store.Remakes.OfPlanAsync(a.By, a.Shop.PlanId)).Count > 0
         ),
         (
+            "keep a board being logged",
+            ["owner", "self"],
+            async a =>
+                Done(
+                    await a.Store.Entries.KeepAsync(
+                        a.By,
+                        a.Shop.Student.Id,
+                        a.Shop.Project.Id,
+                        "half a board"
+                    )
+                )
+        ),
+        (
+            "keep a photo of a board being logged",
+            ["owner", "self"],
+            async a =>
+                Done(
+                    await a.Store.Entries.KeepPhotoAsync(
+                        a.By,
+                        a.Shop.Student.Id,
+                        a.Shop.Project.Id,
+                        [1, 2, 3]
+                    )
+                )
+        ),
+        (
+            "have boards wait for a yes",
+            ["owner"],
+            async a => Done(await a.Store.Yes.WantAsync(a.By, a.Shop.Course.Id, true))
+        ),
+        (
+            "know whether boards wait for a yes",
+            ["owner", "self", "classmate"],
+            async a => await a.Store.Yes.IsWantedAsync(a.By, a.Shop.Course.Id) is not null
+        ),
+        (
+            "say yes to the board",
+            ["owner"],
+            async a =>
+                Done(await a.Store.Yes.SayAsync(a.By, a.Shop.Board.Id, a.Shop.Board.Version, ""))
+        ),
+        (
+            "see how the board stands",
+            ["owner", "self"],
+            async a =>
+                (await a.Store.Yes.OfAsync(a.By, a.Shop.Student.Id, a.Shop.Project.Id)).Count > 0
+        ),
+        (
             "see where Ada stands",
             ["owner", "self"],
             async a =>

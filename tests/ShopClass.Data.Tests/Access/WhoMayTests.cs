@@ -130,6 +130,7 @@ public partial class WhoMayTests(Shop shop) : IClassFixture<Shop>
                 "Parts",
                 "Students",
                 "Boards",
+                "BoardEntries",
                 "Plans",
                 "Doors",
                 "Devices",

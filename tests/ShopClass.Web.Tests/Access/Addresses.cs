@@ -44,10 +44,14 @@ internal static class Addresses
             [Work + "/plan"] = "owner, helper, self",
             [Work + "/plan/remake"] = "owner, helper, self",
             ["/courses/{CourseId:guid}/techniques"] = "owner",
+            ["/files/board-entry/{entryId:guid}/photo"] = "owner, helper, self",
+            ["/files/board/{boardId:guid}/photo"] = "owner, helper, self",
             ["/files/course/{id:guid}"] = "owner",
             ["/files/project/{id:guid}"] = "owner",
             ["/files/student/{studentId:guid}"] = "owner, self",
             ["/my"] = AllStudents,
+            ["/my/board"] = AllStudents,
+            ["/my/board/new/{ProjectId:guid}/{Slug}"] = "self, classmate",
             ["/my/leave"] = Instructors + ", " + AllStudents,
             ["/my/steps"] = AllStudents,
             ["/my/steps/{PlanId:guid}/all"] = "self",
@@ -81,7 +85,13 @@ internal static class Addresses
 
     /// <summary>Written to only; tests of their own ask who may.</summary>
     public static IReadOnlyList<string> Posts { get; } =
-    ["/account/demo", "/account/sign-out", "/my/steps/say", "{**nowhere}"];
+    [
+        "/account/demo",
+        "/account/sign-out",
+        "/my/board/new/{project:guid}/photo/send",
+        "/my/steps/say",
+        "{**nowhere}",
+    ];
 
     /// <summary>Whether a page tells this visitor of the student, or one who is nobody to the course of the course.</summary>
     public static string? Leak(string page, string visitor) =>

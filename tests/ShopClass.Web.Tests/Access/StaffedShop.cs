@@ -63,6 +63,7 @@ public sealed class StaffedShop : OpenShop, IAsyncLifetime
         place.ToUpperInvariant() switch
         {
             "NUMBER" => 1,
+            "SLUG" => "length",
             "PLANID" when ofLessons => Staff.Keys["lessonPlanId"],
             "ID" when pattern.Contains("project", StringComparison.Ordinal) => Staff.Keys[
                 "projectId"

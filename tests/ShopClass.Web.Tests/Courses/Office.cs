@@ -23,6 +23,7 @@ internal sealed class Office : IAsyncDisposable
         screen.Services.AddSingleton(store.Projects);
         screen.Services.AddSingleton(store.Students);
         screen.Services.AddSingleton(store.Boards);
+        screen.Services.AddSingleton(store.Yes);
         screen.Services.AddSingleton(store.Plans);
         screen.Services.AddSingleton(store.Files);
         screen.Services.AddSingleton(

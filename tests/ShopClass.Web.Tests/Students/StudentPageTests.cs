@@ -89,7 +89,7 @@ public sealed class StudentPageTests : IAsyncLifetime
         );
 
         Assert.Equal(
-            $"/courses/{_room.Course.Id}/students/{_room.Student.Id}/projects/{_room.Project.Id}/boards/new",
+            $"/my/board/new/{_room.Project.Id}/length",
             home.Find(".next-thing a").GetAttribute("href")
         );
     }

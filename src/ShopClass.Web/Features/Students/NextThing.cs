@@ -15,7 +15,7 @@ public sealed record NextThing(string Says, string? Button, string? Href)
             return new(
                 "Measure the board you brought and log it.",
                 "Log your board",
-                $"{place}/boards/new"
+                $"/my/board/new/{project.Id}/length"
             );
         if (!work.HasSomethingToJudge)
             return new("Your board is logged. The project has no parts yet.", null, null);

@@ -3,6 +3,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
+using ShopClass.Data.Students.Logging;
 
 namespace ShopClass.Web.Features.Students;
 
@@ -15,6 +16,9 @@ public sealed record StudentWork(
     StoredPlan? Plan
 )
 {
+    /// <summary>How the boards stand with the instructor.</summary>
+    public IReadOnlyList<BoardYes> Yes { get; init; } = [];
+
     /// <summary>The plan made for just these boards, this project and these settings, where there is one.</summary>
     public StoredPlan? CurrentPlan => Plan is { IsOutOfDate: false } ? Plan : null;
 
@@ -22,7 +26,12 @@ public sealed record StudentWork(
 }
 
 /// <summary>Fetches a student's work, the same for the instructor's page and the student's own.</summary>
-public sealed class StudentShelf(ProjectStore projects, BoardStore boards, PlanStore plans)
+public sealed class StudentShelf(
+    ProjectStore projects,
+    BoardStore boards,
+    PlanStore plans,
+    BoardYesStore yes
+)
 {
     /// <summary>The work for the project asked for, else for the first that has boards, else for the first.</summary>
     public async Task<StudentWork> LookAsync(Viewer viewer, StudentView student, Guid? projectId)
@@ -38,7 +47,10 @@ public sealed class StudentShelf(ProjectStore projects, BoardStore boards, PlanS
             await boards.ListAsync(viewer, student.Id, chosen.Id),
             await plans.RequestAsync(viewer, student.Id, chosen.Id),
             await plans.NewestAsync(viewer, student.Id, chosen.Id)
-        );
+        )
+        {
+            Yes = await yes.OfAsync(viewer, student.Id, chosen.Id),
+        };
     }
 
     private async Task<ProjectSummary?> BegunAsync(
