@@ -32,6 +32,18 @@ public static class RotationWords
     public static string At(int minute) =>
         string.Create(CultureInfo.InvariantCulture, $"{minute / 60}:{minute % 60:00}");
 
+    /// <summary>A time of a lesson: by the clock ("18:35") where it has an hour to begin at, else after the beginning.</summary>
+    public static string At(Lesson lesson, int minute) =>
+        lesson.Start is { } start
+            ? start.AddMinutes(minute).ToString("H:mm", CultureInfo.InvariantCulture)
+            : At(minute);
+
+    /// <summary>What the times of a lesson are.</summary>
+    public static string Times(Lesson lesson) =>
+        lesson.Start is null
+            ? "times are hours and minutes after the beginning"
+            : "times are by the clock";
+
     /// <summary>Who is where, when, a line for each student.</summary>
     public static string Of(LessonRequest request, LessonPlan plan, int lesson)
     {
@@ -39,13 +51,13 @@ public static class RotationWords
         var spells = Spells.In(request, plan, lesson);
         var lines = new List<string>
         {
-            $"{request.Lessons[lesson].Title}, {request.Lessons[lesson].Minutes} minutes; times are hours and minutes after the beginning.",
+            $"{request.Lessons[lesson].Title}, {request.Lessons[lesson].Minutes} minutes; {Times(request.Lessons[lesson])}.",
         };
         lines.AddRange(
             program
                 .Showings.Where(s => s.StudentId is null)
                 .Select(s =>
-                    $"{At(s.Start)} to {At(s.End)}: everybody watches {SkillBook.Of(s.Skill).Name}."
+                    $"{When(s.Start)} to {When(s.End)}: everybody watches {SkillBook.Of(s.Skill).Name}."
                 )
         );
         foreach (var student in request.Students.Where(s => s.Work is not null))
@@ -72,10 +84,12 @@ public static class RotationWords
                         .Select(s => (s.Start, s.End, "free"))
                 )
                 .OrderBy(s => s.Start)
-                .Select(s => $"{At(s.Start)} to {At(s.End)} {s.Item3}");
+                .Select(s => $"{When(s.Start)} to {When(s.End)} {s.Item3}");
             lines.Add($"{student.Name}: {string.Join("; ", own)}.");
         }
 
         return string.Join('\n', lines);
+
+        string When(int minute) => At(request.Lessons[lesson], minute);
     }
 }

@@ -58,7 +58,7 @@ internal sealed class RotationSheet
         {
             var x = Round(X(m));
             shapes.Add(new Line(x, Round(1.3 * t), x, Height, Ink.Grain));
-            var text = RotationWords.At(m);
+            var text = RotationWords.At(request.Lessons[lesson], m);
             var anchor =
                 m == 0 ? Anchor.Start
                 : X(m) + LetterWidths.Of(text, t) / 2 > frame.Width ? Anchor.End

@@ -68,20 +68,31 @@ public static class Checklists
                 .SelectMany(t => Titles(student, t)),
         ];
 
-    /// <summary>The sheet for the wall at the beginning of a lesson.</summary>
+    /// <summary>
+    /// The sheet for the wall at the beginning of a lesson. Whoever has ticked anything goes on after what is ticked, also
+    /// where that is behind the plan or ahead of it; the others go by the plan.
+    /// </summary>
+    /// <param name="request">What the plan was made for.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="lesson">The lesson, from 0.</param>
+    /// <param name="done">Ids of the steps that are done, by student; who is not there has ticked nothing.</param>
     public static IReadOnlyList<WallLine> Wall(
         LessonRequest request,
         LessonPlan plan,
-        int lesson
+        int lesson,
+        IReadOnlyDictionary<string, IReadOnlySet<string>>? done = null
     ) =>
         [
             .. request
                 .Students.Where(s => s.Work is { Steps.Count: > 0 })
                 .Select(s =>
                 {
+                    var ticked = done?.GetValueOrDefault(s.StudentId);
                     var next = For(request, plan, s)
-                        .Skip(lesson)
+                        .Skip(ticked is null ? lesson : 0)
                         .SelectMany(l => l.Lines)
+                        .Where(l => ticked?.Contains(s.Step(l.Number).Id) is not true)
+                        .DistinctBy(l => ticked is null ? (l.Number, l.Title) : (l.Number, ""))
                         .Take(OnTheWall)
                         .ToList();
                     return new WallLine(

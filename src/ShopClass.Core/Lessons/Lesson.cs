@@ -17,6 +17,9 @@ public sealed record Lesson
     /// <summary>Its day.</summary>
     public required DateOnly Date { get; init; }
 
+    /// <summary>When it begins, where that is known: times are told by the clock then, and else counted from the beginning.</summary>
+    public TimeOnly? Start { get; init; }
+
     /// <summary>How long it is, minutes; from <see cref="FewestMinutes"/> to <see cref="MostMinutes"/>.</summary>
     public required int Minutes { get; init; }
 

@@ -44,7 +44,7 @@ public static class LessonWords
                 {
                     var skill = SkillBook.Of(s.Skill);
                     var whom = s.StudentId is { } one ? $" again, to {NameOf(request, one)}" : "";
-                    return $"{RotationWords.At(s.Start)}, {s.Minutes} minutes: {skill.Name}{whom}. {skill.Show}";
+                    return $"{RotationWords.At(request.Lessons[lesson], s.Start)}, {s.Minutes} minutes: {skill.Name}{whom}. {skill.Show}";
                 }),
         ];
 
@@ -58,13 +58,15 @@ public static class LessonWords
             .. Spells
                 .In(request, plan, lesson)
                 .GroupBy(s => s.What, StringComparer.Ordinal)
-                .Select(g => $"{g.Key} ({string.Join(", ", g.Select(s => When(request, s)))})"),
+                .Select(g =>
+                    $"{g.Key} ({string.Join(", ", g.Select(s => When(request, lesson, s)))})"
+                ),
         ];
 
-    private static string When(LessonRequest request, FreeSpell spell)
+    private static string When(LessonRequest request, int lesson, FreeSpell spell)
     {
         var place = spell.Place is { } n ? $", sharpening place {n}" : "";
-        return $"{NameOf(request, spell.StudentId)} {RotationWords.At(spell.Start)} to {RotationWords.At(spell.End)}{place}";
+        return $"{NameOf(request, spell.StudentId)} {RotationWords.At(request.Lessons[lesson], spell.Start)} to {RotationWords.At(request.Lessons[lesson], spell.End)}{place}";
     }
 
     private static IEnumerable<string> Absent(LessonRequest request, int lesson)

@@ -120,4 +120,22 @@ public sealed record OpenDimension(PartDimension Dimension, Length Extra, string
     /// Letter of the part it is taken from once that one is cut and in place; null where it is taken from the whole piece.
     /// </summary>
     public string? TakenFrom { get; init; }
+
+    /// <summary>
+    /// The event, where it was chosen among the project's own; null where there are only words, which are read as well as may
+    /// be.
+    /// </summary>
+    public OpenEvent? Event { get; init; }
+
+    /// <summary>The dimension when a part has got another letter.</summary>
+    public OpenDimension Follow(string from, string to)
+    {
+        var followed = Event?.Follow(from, to);
+        return this with
+        {
+            TakenFrom = TakenFrom == from ? to : TakenFrom,
+            Event = followed,
+            Until = Event is not null && Until == Event.Words ? followed!.Words : Until,
+        };
+    }
 }

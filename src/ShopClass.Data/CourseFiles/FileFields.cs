@@ -49,6 +49,7 @@ internal static class FileFields
     [
         "title",
         "date",
+        "start",
         "minutes",
         "stations",
         "shows",
@@ -111,7 +112,10 @@ internal static class FileFields
         "extra",
         "until",
         "takenFrom",
+        "event",
     ];
+
+    public static readonly IReadOnlyList<string> Event = ["kind", "part", "mate"];
 
     public static readonly IReadOnlyList<string> Joint =
     [

@@ -54,6 +54,15 @@ internal static class FileWords
             ("length", PartDimension.Length)
         );
 
+    public static FileWords<OpenEventKind> Events { get; } =
+        new(
+            ("joint fitted", OpenEventKind.JointFitted),
+            ("glued up", OpenEventKind.GluedUp),
+            ("dry fit", OpenEventKind.DryFit),
+            ("rest stands", OpenEventKind.RestStands),
+            ("put together", OpenEventKind.Together)
+        );
+
     public static FileWords<ReferenceFace> ReferenceFaces { get; } =
         new(
             ("truest", ReferenceFace.Truest),

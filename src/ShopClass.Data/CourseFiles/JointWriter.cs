@@ -48,6 +48,14 @@ internal static class JointWriter
             ["until"] = open.Until,
         };
         CourseFileWriter.Add(all, "takenFrom", open.TakenFrom ?? "");
+        if (open.Event is { } chosen)
+        {
+            var named = new JObject { ["kind"] = FileWords.Events.For(chosen.Kind) };
+            CourseFileWriter.Add(named, "part", chosen.Part);
+            CourseFileWriter.Add(named, "mate", chosen.Mate);
+            all["event"] = named;
+        }
+
         return all;
     }
 

@@ -90,6 +90,7 @@ internal static class LessonReader
         {
             Title = Wording.Tidy(node.Text("title")),
             Date = ReadDate(node),
+            Start = ReadStart(node),
             Minutes = node.Whole("minutes", Lesson.FewestMinutes),
             Stations = ReadStations(node),
             Shows =
@@ -130,6 +131,24 @@ internal static class LessonReader
             "“date” is a day written as year, month and day, such as \"2027-01-12\"."
         );
         return new(2000, 1, 1);
+    }
+
+    private static TimeOnly? ReadStart(FileNode node)
+    {
+        if (!node.Has("start"))
+            return null;
+        if (
+            TimeOnly.TryParseExact(
+                node.Text("start"),
+                "HH:mm",
+                CultureInfo.InvariantCulture,
+                DateTimeStyles.None,
+                out var start
+            )
+        )
+            return start;
+        node.Problem("start", "“start” is an hour of the day, such as \"18:30\".");
+        return null;
     }
 
     private static Skill? ReadSkill(JToken token, FileNode lesson)

@@ -32,6 +32,7 @@ internal static class LessonWriter
             all["lessons"] = new JArray(
                 course
                     .Lessons.OrderBy(l => l.Date)
+                    .ThenBy(l => l.Start)
                     .ThenBy(l => l.Title, Access.Ordering.OfNames)
                     .ThenBy(l => l.Id)
                     .Select(l => LessonOf(l.ToLesson(), students))
@@ -44,8 +45,10 @@ internal static class LessonWriter
         {
             ["title"] = lesson.Title,
             ["date"] = lesson.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-            ["minutes"] = lesson.Minutes,
         };
+        if (lesson.Start is { } start)
+            all["start"] = start.ToString("HH:mm", CultureInfo.InvariantCulture);
+        all["minutes"] = lesson.Minutes;
         if (lesson.Stations is { } stations)
             all["stations"] = Stations(stations);
         if (lesson.Shows.Count > 0)

@@ -119,7 +119,35 @@ internal static class PartReader
         var extra = node.Length("extra", unit);
         var until = node.Text("until");
         var from = node.Text("takenFrom", "");
-        return dimension is { } d && extra is { } e ? new(d, e, until) { TakenFrom = from } : null;
+        return dimension is { } d && extra is { } e
+            ? new(d, e, until) { TakenFrom = from, Event = ReadEvent(node) }
+            : null;
+    }
+
+    /// <summary>The event, where one of the project's own was chosen; files from before have only its words.</summary>
+    private static OpenEvent? ReadEvent(FileNode open)
+    {
+        if (
+            !open.Has("event")
+            || open.Child("event", "an event", FileFields.Event) is not { } node
+            || node.Choice("kind", FileWords.Events) is not { } kind
+        )
+            return null;
+        var (part, mate) = (node.Text("part", ""), node.Text("mate", ""));
+        var (hasPart, hasMate) = (
+            kind is OpenEventKind.JointFitted or OpenEventKind.GluedUp,
+            kind is OpenEventKind.JointFitted
+        );
+        if ((part.Length > 0) != hasPart)
+            node.Problem("part", Wrong(hasPart));
+        if ((mate.Length > 0) != hasMate)
+            node.Problem("mate", Wrong(hasMate));
+        return new(kind, part, mate);
+
+        static string Wrong(bool isMissing) =>
+            isMissing
+                ? "The letter of the part is missing here."
+                : "This kind of event is of the whole piece. Leave the letter out.";
     }
 
     /// <summary>The checks name fields as the code does; in the file they begin small.</summary>

@@ -17,6 +17,9 @@ public sealed class LessonRow
 
     public DateOnly Date { get; set; }
 
+    /// <summary>The hour it begins at; null where that is not known.</summary>
+    public TimeOnly? Start { get; set; }
+
     public int Minutes { get; set; }
 
     /// <summary>Stations of its own; all four are there or none is.</summary>
@@ -41,6 +44,7 @@ public sealed class LessonRow
         {
             Title = Title,
             Date = Date,
+            Start = Start,
             Minutes = Minutes,
             Stations =
                 SawBenches is { } saw && Vises is { } vises && BenchHooks is { } hooks
@@ -52,7 +56,8 @@ public sealed class LessonRow
 
     internal void Take(Lesson lesson)
     {
-        (Title, Date, Minutes) = (lesson.Title, lesson.Date, lesson.Minutes);
+        (Title, Date, Start) = (lesson.Title, lesson.Date, lesson.Start);
+        Minutes = lesson.Minutes;
         (SawBenches, Vises) = (lesson.Stations?.SawBenches, lesson.Stations?.Vises);
         (BenchHooks, Sharpening) = (lesson.Stations?.BenchHooks, lesson.Stations?.Sharpening);
         Shows = lesson.Shows;

@@ -150,6 +150,7 @@ public sealed class LessonStore(IDbContextFactory<ShopContext> factory)
             [
                 .. course
                     .Lessons.OrderBy(l => l.Date)
+                    .ThenBy(l => l.Start)
                     .ThenBy(l => l.Title, Ordering.OfNames)
                     .ThenBy(l => l.Id)
                     .Select(l => Seen(l.ToView(), viewer)),

@@ -162,8 +162,8 @@ public sealed partial class ProjectStore
                 }
             ),
         ];
-        foreach (var row in project.Parts.Where(p => p.Open.Any(o => o.TakenFrom == from)))
-            row.Open = [.. row.Open.Select(o => o with { TakenFrom = NewOrNone(o.TakenFrom) })];
+        foreach (var row in project.Parts.Where(p => p.Open.Any(o => o.Follow(from, to) != o)))
+            row.Open = [.. row.Open.Select(o => o.Follow(from, to))];
 
         string New(string letter) => letter == from ? to : letter;
         string? NewOrNone(string? letter) => letter is null ? null : New(letter);

@@ -3,18 +3,22 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using ShopClass.Core.Courses;
+using ShopClass.Core.Lessons;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Projects;
 
 namespace ShopClass.Data.Store;
 
 /// <summary>How Core's records are kept as JSON inside the store: lengths as ticks, areas as square ticks, choices by name.</summary>
 public static class ShopJson
 {
-    private static readonly Dictionary<(Type, string), object> Usual = new()
+    private static readonly Dictionary<(Type, string), object?> Usual = new()
     {
         [(typeof(Board), nameof(Board.Cup))] = Length.Zero,
         [(typeof(Board), nameof(Board.Twist))] = Length.Zero,
+        [(typeof(Lesson), nameof(Lesson.Start))] = null,
+        [(typeof(OpenDimension), nameof(OpenDimension.Event))] = null,
         [(typeof(CourseRules), nameof(CourseRules.ShopHumidity))] = RuleBook.UsualShopHumidity,
         [(typeof(CourseRules), nameof(CourseRules.RoomHumidity))] = RuleBook.UsualRoomHumidity,
     };
@@ -53,7 +57,7 @@ public static class ShopJson
         foreach (var property in type.Properties)
         {
             if (Usual.TryGetValue((type.Type, property.Name), out var usual))
-                property.ShouldSerialize = (_, value) => !usual.Equals(value);
+                property.ShouldSerialize = (_, value) => !Equals(usual, value);
         }
     }
 }

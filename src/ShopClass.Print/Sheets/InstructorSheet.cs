@@ -83,7 +83,7 @@ public static class InstructorSheet
                 orderby first.Start, first.Student
                 select new Row([
                     Row.TickBox,
-                    RotationWords.At(first.Start),
+                    RotationWords.At(content.Request.Lessons[lesson], first.Start),
                     first.Student,
                     $"{point.Skill.Name}: {point.Skill.CheckPoint}",
                 ]),

@@ -45,7 +45,7 @@ public static class LessonChecklist
         if (student.WithoutWork.Length > 0)
             sheet.Warning(student.WithoutWork);
         sheet.Paragraph(
-            "Begins: hours and minutes after the lesson begins. Times are a guide; the order of your steps is what matters. "
+            "Begins: by the clock where the lesson has an hour, else hours and minutes after its beginning. Times are a guide; the order of your steps is what matters. "
                 + "Wait for the demonstration before you use a skill for the first time."
         );
         foreach (var lesson in Checklists.For(content.Request, content.Plan, student))
@@ -91,7 +91,7 @@ public static class LessonChecklist
                     Row.TickBox,
                     $"{l.Number}",
                     l.Title,
-                    RotationWords.At(l.Start),
+                    RotationWords.At(content.Request.Lessons[lesson.Lesson], l.Start),
                     $"{Math.Max(1, l.End - l.Start)} min",
                     l.Where,
                 ])),

@@ -24,11 +24,18 @@ public sealed record LessonSheetContent(
     bool IsOutOfDate
 )
 {
+    /// <summary>Ids of the steps ticked so far, by student; for the sheet on the wall.</summary>
+    public IReadOnlyDictionary<string, IReadOnlySet<string>> Ticked { get; init; } =
+        new Dictionary<string, IReadOnlySet<string>>(StringComparer.Ordinal);
+
     internal string Line =>
         $"{CourseName}, {ProjectName}. Plan of lessons {PlanNumber}, made {Date(DateOnly.FromDateTime(MadeUtc))}, printed {Date(PrintedOn)}.";
 
     internal string LessonLine(int lesson) =>
-        $"{lesson + 1}. {Request.Lessons[lesson].Title}, {Date(Request.Lessons[lesson].Date)}";
+        $"{lesson + 1}. {Request.Lessons[lesson].Title}, {Date(Request.Lessons[lesson].Date)}{Hour(Request.Lessons[lesson])}";
+
+    private static string Hour(Lesson lesson) =>
+        lesson.Start is { } start ? start.ToString(", H:mm", CultureInfo.InvariantCulture) : "";
 
     internal PageFrame Frame(string title, Paper paper) =>
         new(

@@ -25,13 +25,20 @@ public static class WallSheet
             sheet =>
             {
                 sheet.Title("Who does what", content.Request.Lessons[lesson].Title);
-                sheet.Paragraph($"{content.LessonLine(lesson)}. {content.Line}");
+                sheet.Paragraph(
+                    $"{content.LessonLine(lesson)}. {content.Line} "
+                        + (
+                            content.Ticked.Count > 0
+                                ? "Next steps go by what is ticked so far; who has ticked nothing goes by the plan."
+                                : "Next steps go by the plan: nothing is ticked yet."
+                        )
+                );
                 content.WriteWarning(sheet);
                 sheet.Table(
                     Columns,
                     [
                         .. Checklists
-                            .Wall(content.Request, content.Plan, lesson)
+                            .Wall(content.Request, content.Plan, lesson, content.Ticked)
                             .Select(l => new Row([
                                 l.Student,
                                 l.Board,

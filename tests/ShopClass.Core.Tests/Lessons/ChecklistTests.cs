@@ -77,6 +77,50 @@ public class ChecklistTests
     }
 
     [Fact]
+    public void The_wall_goes_by_what_is_ticked_and_by_the_plan_for_who_has_ticked_nothing()
+    {
+        var student = Asked.Students[0];
+        IReadOnlySet<string> done = new HashSet<string>(
+            [student.Step(1).Id, student.Step(3).Id],
+            StringComparer.Ordinal
+        );
+        var ticked = new Dictionary<string, IReadOnlySet<string>>(StringComparer.Ordinal)
+        {
+            [student.StudentId] = done,
+        };
+        var byPlan = Checklists.Wall(Asked, Plan, 4);
+
+        var wall = Checklists.Wall(Asked, Plan, 4, ticked);
+
+        // Behind the plan: what is open comes first, whatever lesson it was planned for.
+        Assert.Equal(["2. Do number 2", "4. Do number 4"], wall[0].Next.Take(2).Select(Whole));
+        Assert.Equal(byPlan.Skip(1).SelectMany(w => w.Next), wall.Skip(1).SelectMany(w => w.Next));
+
+        static string Whole(string line) => line.Split(" (")[0];
+    }
+
+    [Fact]
+    public void Times_are_by_the_clock_where_a_lesson_has_an_hour()
+    {
+        Assert.Equal("0:05", RotationWords.At(Asked.Lessons[0], 5));
+        var evening = Asked with
+        {
+            Lessons = [.. Asked.Lessons.Select(l => l with { Start = new TimeOnly(18, 30) })],
+        };
+        Assert.Equal("18:35", RotationWords.At(evening.Lessons[0], 5));
+        Assert.Equal(
+            "0:10",
+            RotationWords.At(evening.Lessons[0] with { Start = new TimeOnly(23, 50) }, 20)
+        );
+        Assert.Contains("18:30 to ", RotationWords.Of(evening, Plan, 0), StringComparison.Ordinal);
+        Assert.Contains(
+            "by the clock",
+            RotationWords.Of(evening, Plan, 0),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public void Each_skill_is_a_check_point_once_for_each_student_in_the_whole_course()
     {
         var seen = Enumerable

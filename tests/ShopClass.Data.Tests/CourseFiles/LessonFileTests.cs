@@ -12,7 +12,7 @@ public class LessonFileTests(Shop shop) : IClassFixture<Shop>
               "stations": { "sawBenches": 4, "vises": 6, "benchHooks": 8, "sharpening": 2 },
               "demonstrations": [ { "skill": "ripping", "minutes": 15 } ],
               "lessons": [
-                { "title": "First", "date": "2027-01-12", "minutes": 120, "shows": ["marking out", "crosscutting"] },
+                { "title": "First", "date": "2027-01-12", "start": "18:30", "minutes": 120, "shows": ["marking out", "crosscutting"] },
                 { "title": "Second", "date": "2027-01-19", "minutes": 90, "absent": ["Ada"],
                   "stations": { "sawBenches": 1, "vises": 2, "benchHooks": 3, "sharpening": 0 } }
               ]

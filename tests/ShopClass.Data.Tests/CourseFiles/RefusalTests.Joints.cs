@@ -14,6 +14,24 @@ public partial class RefusalTests
     [InlineData("\"10 in\"", "\"far\"", 16, "“far” has letters")]
     [InlineData("\"10 in\"", "10", 16, "“at”")]
     [InlineData("\"takenFrom\": \"A\"", "\"takenFrom\": \"B\"", 11, "taken from itself")]
+    [InlineData(
+        "\"takenFrom\": \"A\"",
+        "\"event\": { \"kind\": \"joint fitted\", \"part\": \"A\" }",
+        11,
+        "letter of the part is missing"
+    )]
+    [InlineData(
+        "\"takenFrom\": \"A\"",
+        "\"event\": { \"kind\": \"glued\" }",
+        11,
+        "one of “joint fitted”"
+    )]
+    [InlineData(
+        "\"takenFrom\": \"A\"",
+        "\"event\": { \"kind\": \"dry fit\", \"part\": \"A\" }",
+        11,
+        "Leave the letter out"
+    )]
     [InlineData("\"part\": \"B\", \"dim", "\"part\": \"Q\", \"dim", 19, "No part is marked Q.")]
     [InlineData("\"times\": 2", "\"times\": 0", 21, "It counts 0 times.")]
     [InlineData("\"part\": \"A\", \"dimension\": \"width\" }", "\"part\": \"A\" }", 22, "missing")]

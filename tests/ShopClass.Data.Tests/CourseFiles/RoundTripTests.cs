@@ -218,6 +218,10 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
                         TakenFrom = "B",
                     },
                     new(PartDimension.Thickness, Length.FromMillimetres(1), "planed"),
+                    new(PartDimension.Width, Length.FromMillimetres(2), "B is in")
+                    {
+                        Event = new(OpenEventKind.JointFitted, "ZZ", "B"),
+                    },
                 ],
             };
 

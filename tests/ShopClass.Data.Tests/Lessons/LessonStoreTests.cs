@@ -18,6 +18,7 @@ public class LessonStoreTests(Shop shop) : IClassFixture<Shop>
         {
             Title = " First evening ",
             Date = new(2027, 1, 12),
+            Start = new(18, 30),
             Minutes = 120,
             Stations = Small,
             Shows = [Skill.Crosscutting, Skill.MarkingOut],

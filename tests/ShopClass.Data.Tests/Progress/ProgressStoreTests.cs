@@ -150,6 +150,23 @@ public sealed class ProgressStoreTests(Shop shop) : IClassFixture<Shop>, IAsyncD
     }
 
     [Fact]
+    public async Task What_is_ticked_is_there_for_the_wall_and_for_the_instructor_alone()
+    {
+        Assert.Empty(await Ticked(shop.Owner));
+        var first = await FirstStepAsync();
+        await SayAsync(Tick(first));
+
+        Assert.Equal([first], Assert.Single(await Ticked(shop.Owner)).Value);
+        Assert.Empty(await Ticked(shop.Self));
+        Assert.Empty(
+            await TickedSteps.OfAsync(Progress, shop.Owner, shop.Course.Id, Guid.NewGuid(), Cancel)
+        );
+
+        Task<IReadOnlyDictionary<string, IReadOnlySet<string>>> Ticked(Viewer viewer) =>
+            TickedSteps.OfAsync(Progress, viewer, shop.Course.Id, shop.Project.Id, Cancel);
+    }
+
+    [Fact]
     public async Task Work_begun_on_a_plan_stays_in_hand_when_a_newer_one_is_made()
     {
         await SayAsync(Tick(await FirstStepAsync()));

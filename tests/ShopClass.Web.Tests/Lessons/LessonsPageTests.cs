@@ -36,7 +36,20 @@ public sealed class LessonsPageTests : IAsyncLifetime
         await Press(page, "Add a lesson");
         await page.Find("#lesson-title").ChangeAsync(new() { Value = "First evening" });
         await page.Find("#lesson-date").ChangeAsync(new() { Value = "2027-01-12" });
+        await page.Find("#lesson-start").ChangeAsync(new() { Value = "half past" });
         await page.Find(".lesson-form").SubmitAsync();
+        Assert.Contains(
+            "“half past” is no time of day",
+            page.Find("#lesson-start-problem").TextContent,
+            StringComparison.Ordinal
+        );
+        await page.Find("#lesson-start").ChangeAsync(new() { Value = "18:30" });
+        await page.Find(".lesson-form").SubmitAsync();
+        Assert.Contains(
+            "12 Jan 2027, 18:30",
+            page.Find(".lesson-list").TextContent,
+            StringComparison.Ordinal
+        );
         Assert.Contains(
             "First evening",
             page.Find(".lesson-list").TextContent,

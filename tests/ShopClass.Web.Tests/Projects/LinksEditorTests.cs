@@ -96,6 +96,46 @@ public sealed class LinksEditorTests : BunitContext, IAsyncLifetime
     }
 
     [Fact]
+    public async Task An_open_dimension_waits_for_an_event_of_the_project_and_says_when_that_is_gone()
+    {
+        await PutDadoAsync();
+        var page = Open(shop.Instructor);
+        var until = "Until: Width stays oversize, B, shelf";
+        Field(page, "Width over its finished size, B, shelf").Change("1/16");
+        Assert.Contains(
+            "B is fitted to A",
+            Field(page, until).TextContent,
+            StringComparison.Ordinal
+        );
+
+        Field(page, until).Change("JointFitted:A:B");
+
+        page.WaitForAssertion(() =>
+            Assert.Contains(page.FindAll(".part-row .row-state"), s => s.TextContent == "Saved")
+        );
+        var open = Assert.Single((await shop.StoredAsync())[1].Part.Open);
+        Assert.Equal(new OpenEvent(OpenEventKind.JointFitted, "A", "B"), open.Event);
+        Assert.Equal("B is fitted to A", open.Until);
+
+        page.FindAll(".links button")
+            .First(b =>
+                b.GetAttribute("aria-label")!.StartsWith("Take out", StringComparison.Ordinal)
+            )
+            .Click();
+        page.WaitForAssertion(() =>
+            Assert.Contains(
+                "No joint of A and B is in the list any more",
+                Problem(page, Field(page, until))
+            )
+        );
+        Field(page, until).Change("words");
+        Field(page, "Until, in words: ").Change("the ends dry-fit");
+        page.WaitForAssertion(async () =>
+            Assert.Null((await shop.StoredAsync())[1].Part.Open[0].Event)
+        );
+    }
+
+    [Fact]
     public async Task Joints_follow_a_part_to_its_new_letter_and_can_still_be_changed()
     {
         await PutDadoAsync();

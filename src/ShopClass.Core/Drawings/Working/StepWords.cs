@@ -38,5 +38,5 @@ internal static class StepWords
     }
 
     private static string Size(PieceLeft piece, Precision precision) =>
-        LengthWriter.WriteSize(piece.Thickness, piece.Width, piece.Length, precision);
+        StepTerms.Size(piece.Thickness, piece.Width, piece.Length, precision);
 }

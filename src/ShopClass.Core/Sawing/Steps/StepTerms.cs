@@ -87,7 +87,7 @@ public static class StepTerms
     /// <summary>A piece that is left: "A1, 3/4 × 6 × 14 in".</summary>
     public static string Of(PieceLeft piece, Precision precision)
     {
-        var size = LengthWriter.WriteSize(piece.Thickness, piece.Width, piece.Length, precision);
+        var size = Size(piece.Thickness, piece.Width, piece.Length, precision);
         return piece.Use switch
         {
             PieceUse.Offcut => $"{piece.Name}, {size}, to keep",
@@ -95,6 +95,18 @@ public static class StepTerms
             _ => $"{piece.Name}, {size}",
         };
     }
+
+    /// <summary>
+    /// Thickness, width and length, as the course writes lengths; half a mark is written too, because it is set with a gauge
+    /// and not read from a tape.
+    /// </summary>
+    public static string Size(Length thickness, Length width, Length length, Precision precision) =>
+        $"{Bare(thickness, precision)} × {Bare(width, precision)} × {Bare(length, precision)} {(precision.Unit() is UnitSystem.Inch ? "in" : "mm")}";
+
+    private static string Bare(Length length, Precision precision) =>
+        length.Ticks % (precision.Step().Ticks / 2) == 0
+            ? LengthWriter.WriteExact(length, precision.Unit())
+            : LengthWriter.Write(length, precision);
 
     private static string Of(LineKind line) =>
         line switch

@@ -13,7 +13,10 @@ public static class TechniqueNotes
     /// <summary>Most characters in a note: it has to fit a card.</summary>
     public const int LongestNote = 600;
 
-    /// <summary>The keys in an order to show them in.</summary>
+    /// <summary>The keys in the order of the work, to show them in.</summary>
+    public static IReadOnlyList<string> InOrderOfWork { get; } = [.. Techniques.Usual.Keys];
+
+    /// <summary>The keys by the alphabet, as course files have them.</summary>
     public static IReadOnlyList<string> Keys { get; } =
     [.. Techniques.Usual.Keys.Order(StringComparer.Ordinal)];
 

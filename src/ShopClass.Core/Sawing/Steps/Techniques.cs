@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace ShopClass.Core.Sawing.Steps;
 
 /// <summary>
@@ -8,9 +6,9 @@ namespace ShopClass.Core.Sawing.Steps;
 /// </summary>
 public static class Techniques
 {
-    /// <summary>The notes by key. Keys are stable; a course keeps its own notes under them.</summary>
+    /// <summary>The notes by key, in the order of the work. Keys are stable; a course keeps its own notes under them.</summary>
     public static IReadOnlyDictionary<string, string> Usual { get; } =
-        new Dictionary<string, string>
+        new OrderedDictionary<string, string>(StringComparer.Ordinal)
         {
             ["CheckBoard"] =
                 "Sight along the edges for wind and crook, lay a rule across the face for cup, and feel for nails and grit. Ring every bad place with a pencil on both faces.",
@@ -92,5 +90,5 @@ public static class Techniques
                 "Put it together dry once more and lay out everything you need. Work from the inside out, test the corners with the square or by measuring both diagonals, and wipe glue off at once.",
             ["Finish"] =
                 "Take off pencil and gauge lines with a fine plane or a scraper, break the sharp edges with a stroke or two, and put the finish on thinly, along the grain, as its label says.",
-        }.ToFrozenDictionary(StringComparer.Ordinal);
+        };
 }

@@ -17,6 +17,7 @@ public sealed class LessonDraft
     {
         Title = lesson.Title;
         Date = lesson.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        Start = lesson.Start?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? "";
         Minutes = StationsDraft.Text(lesson.Minutes);
         HasOwnStations = lesson.Stations is not null;
         Stations = new(lesson.Stations ?? shop);
@@ -31,6 +32,9 @@ public sealed class LessonDraft
 
     public string Date { get; set; }
 
+    /// <summary>When it begins; empty where that is not known.</summary>
+    public string Start { get; set; }
+
     public string Minutes { get; set; }
 
     public bool HasOwnStations { get; set; }
@@ -39,7 +43,7 @@ public sealed class LessonDraft
 
     public IReadOnlyList<Skill> Shows => _shows;
 
-    /// <summary>A new lesson: a week after the last, as long as it was.</summary>
+    /// <summary>A new lesson: a week after the last, at the same hour and as long as it was.</summary>
     public static LessonDraft New(LessonsView lessons, DateOnly today)
     {
         var last = lessons.Lessons.Count == 0 ? null : lessons.Lessons[^1].Lesson;
@@ -48,6 +52,7 @@ public sealed class LessonDraft
             {
                 Title = $"Lesson {lessons.Lessons.Count + 1}",
                 Date = last?.Date.AddDays(7) ?? today,
+                Start = last?.Start,
                 Minutes = last?.Minutes ?? 120,
             },
             lessons.Shop.Stations
@@ -92,17 +97,25 @@ public sealed class LessonDraft
         var isDate = DateOnly.TryParse(Date, CultureInfo.InvariantCulture, out var date);
         if (!isDate)
             _problems[nameof(Lesson.Date)] = "Choose the day of the lesson.";
+        TimeOnly? start = TimeOnly.TryParse(Start, CultureInfo.InvariantCulture, out var at)
+            ? at
+            : null;
+        var isStart = start is not null || Start.Trim().Length == 0;
+        if (!isStart)
+            _problems[nameof(Lesson.Start)] =
+                $"“{Start}” is no time of day. Type it as 18:30, or leave it empty.";
         var isMinutes = StationsDraft.IsCount(Minutes, out var minutes);
         if (!isMinutes)
             _problems[nameof(Lesson.Minutes)] =
                 $"“{Minutes}” is no number of minutes. Type a whole number, such as 120.";
         var stations = HasOwnStations ? Stations.ToCounts() : null;
-        if (!isDate || !isMinutes || HasOwnStations && stations is null)
+        if (!isDate || !isStart || !isMinutes || HasOwnStations && stations is null)
             return null;
         return new()
         {
             Title = Title,
             Date = date,
+            Start = start,
             Minutes = minutes,
             Stations = stations,
             Shows = [.. _shows],

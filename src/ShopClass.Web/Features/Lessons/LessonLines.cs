@@ -12,6 +12,12 @@ public static class LessonLines
     public static string Date(DateOnly date) =>
         date.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
 
+    /// <summary>The day, and the hour where it is known.</summary>
+    public static string When(Lesson lesson) =>
+        lesson.Start is { } start
+            ? $"{Date(lesson.Date)}, {start.ToString("H:mm", CultureInfo.InvariantCulture)}"
+            : Date(lesson.Date);
+
     public static string Skills(IEnumerable<Skill> skills) =>
         string.Join(", ", skills.Select(s => SkillBook.Of(s).Name));
 

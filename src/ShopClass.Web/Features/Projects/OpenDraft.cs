@@ -12,6 +12,40 @@ public sealed class OpenDraft(PartDimension dimension)
 
     public string Until { get; set; } = "";
 
+    /// <summary>The project's own event that was chosen; null for words, or for nothing yet.</summary>
+    public OpenEvent? Event { get; private set; }
+
+    /// <summary>Whether the event is told in words of one's own.</summary>
+    public bool IsInWords { get; private set; }
+
+    /// <summary>What the list of events has chosen: a key of an event, "words", or nothing.</summary>
+    public string Choice =>
+        Event is { } chosen ? KeyOf(chosen)
+        : IsInWords ? InWords
+        : "";
+
+    /// <summary>The key of words of one's own in the list of events.</summary>
+    public const string InWords = "words";
+
+    public static string KeyOf(OpenEvent one) => $"{one.Kind}:{one.Part}:{one.Mate}";
+
+    /// <summary>Chooses from the list of events.</summary>
+    public void Choose(string key, IReadOnlyList<OpenEvent> events)
+    {
+        Event = events.FirstOrDefault(e => KeyOf(e) == key);
+        IsInWords = key == InWords;
+        Until = Event?.Words ?? (IsInWords ? Until : "");
+    }
+
+    /// <summary>Another part has got a new letter.</summary>
+    public void Follow(string from, string to)
+    {
+        if (TakenFrom == from)
+            TakenFrom = to;
+        if (Event is { } chosen)
+            (Event, Until) = (chosen.Follow(from, to), chosen.Follow(from, to).Words);
+    }
+
     /// <summary>The letter of the part it is taken from; empty for none.</summary>
     public string TakenFrom { get; set; } = "";
 
@@ -27,7 +61,8 @@ public sealed class OpenDraft(PartDimension dimension)
         {
             (true, _, _) => null,
             (_, null, _) => "Type how much over the finished size it stays.",
-            (_, _, 0) => "Say what has to happen first: “the ends dry-fit”.",
+            (_, _, 0) when IsInWords => "Say what has to happen first: “the ends dry-fit”.",
+            (_, _, 0) => "Choose what has to happen first.",
             _ => null,
         };
 
@@ -37,6 +72,7 @@ public sealed class OpenDraft(PartDimension dimension)
             : new(Dimension, Extra!.Value, Until.Trim())
             {
                 TakenFrom = TakenFrom.Length == 0 ? null : TakenFrom,
+                Event = Event,
             };
 
     public void Take(OpenDimension? open)
@@ -44,6 +80,8 @@ public sealed class OpenDraft(PartDimension dimension)
         Extra = open?.Extra;
         Until = open?.Until ?? "";
         TakenFrom = open?.TakenFrom ?? "";
+        Event = open?.Event;
+        IsInWords = open is { Event: null };
         ExtraIsUnreadable = false;
     }
 }

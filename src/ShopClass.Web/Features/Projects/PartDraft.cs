@@ -134,19 +134,14 @@ public sealed class PartDraft
     /// <summary>Another part has got a new letter.</summary>
     public void Follow(string from, string to)
     {
-        foreach (var open in Open.Where(o => o.TakenFrom == from))
-            open.TakenFrom = to;
-        if (Stored is { } stored && stored.Part.Open.Any(o => o.TakenFrom == from))
+        foreach (var open in Open)
+            open.Follow(from, to);
+        if (Stored is { } stored && stored.Part.Open.Any(o => o.Follow(from, to) != o))
             Stored = stored with
             {
                 Part = stored.Part with
                 {
-                    Open =
-                    [
-                        .. stored.Part.Open.Select(o =>
-                            o.TakenFrom == from ? o with { TakenFrom = to } : o
-                        ),
-                    ],
+                    Open = [.. stored.Part.Open.Select(o => o.Follow(from, to))],
                 },
             };
     }

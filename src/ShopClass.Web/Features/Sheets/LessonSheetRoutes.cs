@@ -3,6 +3,7 @@ using Microsoft.Net.Http.Headers;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Lessons;
+using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
 using ShopClass.Print.Sheets;
 using ShopClass.Web.Features.Account;
@@ -67,6 +68,7 @@ internal static class LessonSheetRoutes
         LessonPlanStore Plans,
         CourseStore Courses,
         ProjectStore Projects,
+        ProgressStore Progress,
         TimeProvider Clock,
         CancellationToken Cancel
     )
@@ -98,7 +100,16 @@ internal static class LessonSheetRoutes
                 found.MadeUtc,
                 DateOnly.FromDateTime(Clock.GetLocalNow().DateTime),
                 found.IsOutOfDate
-            );
+            )
+            {
+                Ticked = await TickedSteps.OfAsync(
+                    Progress,
+                    viewer,
+                    found.CourseId,
+                    found.ProjectId,
+                    Cancel
+                ),
+            };
             Response.Headers.CacheControl = "no-store";
             Response.Headers.ContentDisposition = new ContentDispositionHeaderValue("inline")
             {

@@ -33,7 +33,8 @@ internal static class RandomWork
                 Gen.Int[0, 3],
                 Gen.Enum<PartDimension>(),
                 Gen.Int[1, 8],
-                Gen.Int[0, 5]
+                Gen.Int[0, 5],
+                Gen.Int[-6, 8]
             ).Array[0, 3],
             Gen.Bool,
             // Every second request has a board that is not flat: cup and twist in sixty-fourths of an inch.
@@ -54,7 +55,10 @@ internal static class RandomWork
                                             o.Item2,
                                             Length.FromTicks(o.Item3 * 1270),
                                             Events[o.Item4]
-                                        ))
+                                        )
+                                        {
+                                            Event = Chosen(o.Item5, request.Project.Parts),
+                                        })
                                         .DistinctBy(o => o.Dimension),
                                 ],
                             }
@@ -79,6 +83,22 @@ internal static class RandomWork
                 };
             }
         );
+
+    /// <summary>Half of the dimensions wait for an event that was chosen; some of those joints and glue-ups are not there.</summary>
+    private static OpenEvent? Chosen(int which, IReadOnlyList<Part> parts) =>
+        which switch
+        {
+            < 0 => null,
+            < 3 => new(
+                OpenEventKind.JointFitted,
+                parts[which % parts.Count].Letter,
+                parts[(which + 1) % parts.Count].Letter
+            ),
+            < 6 => new(OpenEventKind.GluedUp, parts[which % parts.Count].Letter),
+            6 => new(OpenEventKind.DryFit),
+            7 => new(OpenEventKind.RestStands),
+            _ => new(OpenEventKind.Together),
+        };
 
     private static Board Warped(Board board, int cup, int twist) =>
         board with

@@ -33,11 +33,8 @@ internal sealed class WorkText(Precision precision)
         Line("First: ", string.Join(" ", step.Needs));
         Line("After: ", step.After.Count == 0 ? "" : $"step {string.Join(", ", step.After)}");
         foreach (var open in step.Open)
-            Line(
-                "Open: ",
-                $"{open.Piece}, {open.Dimension.ToString().ToLowerInvariant()} {Say(open.State)}: {LengthWriter.WriteExactWithUnit(open.Extra, precision.Unit())} over until {open.Until}"
-            );
-        Line("Leaves: ", string.Join("; ", step.Leaves.Select(Say)));
+            Line("Open: ", StepTerms.Of(open, precision.Unit()));
+        Line("Leaves: ", string.Join("; ", step.Leaves.Select(l => StepTerms.Of(l, precision))));
         Line("Tools: ", string.Join(", ", step.Tools));
         Line("Mind: ", step.Caution);
         Line("", Time(step.Time));
@@ -79,18 +76,6 @@ internal sealed class WorkText(Precision precision)
     private static string Words(string name) =>
         string.Concat(name.Select(c => char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{c}"))
             .Trim();
-
-    private static string Say(OpenState state) =>
-        state switch
-        {
-            OpenState.Open => "still open",
-            OpenState.TakenFromMate => "taken from its mate",
-            OpenState.Cut => "cut",
-            _ => "fitted",
-        };
-
-    private string Say(PieceLeft piece) =>
-        $"{piece.Name} {LengthWriter.WriteSize(piece.Thickness, piece.Width, piece.Length, precision)}";
 
     private void Line(string head, string words)
     {

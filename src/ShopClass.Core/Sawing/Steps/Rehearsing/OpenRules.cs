@@ -70,6 +70,8 @@ internal static class OpenRules
     /// </summary>
     private static bool HasHappened(StepRun run, Step step, OpenDimension open)
     {
+        if (open.Event is { } chosen)
+            return HasHappened(run, step, open, chosen);
         string[] together = ["stand", "glue", "flush", "assembl", "nailed", "screwed", "together"];
         if (together.Any(w => open.Until.Contains(w, StringComparison.OrdinalIgnoreCase)))
             return NothingElseStands(run) || Before(s => s.Kind is StepKind.Assemble);
@@ -86,11 +88,46 @@ internal static class OpenRules
             run.Work.Steps.Any(s => isIt(s) && run.IsAlwaysBefore(s.Number, step));
     }
 
+    /// <summary>The same for an event that was chosen: its own steps, and where the work has none such, as for words.</summary>
+    private static bool HasHappened(StepRun run, Step step, OpenDimension open, OpenEvent chosen)
+    {
+        bool Of(Step s, string letter) =>
+            s.Pieces.Any(p => p.TrimEnd("0123456789.".ToCharArray()) == letter);
+        var own = chosen.Kind switch
+        {
+            OpenEventKind.RestStands or OpenEventKind.Together => NothingElseStands(run)
+                ? []
+                : run.Work.Steps.Where(s => s.Kind is StepKind.Assemble).Take(1).ToList(),
+            OpenEventKind.GluedUp => run
+                .Work.Steps.Where(s => s.Kind is StepKind.GlueUp && Of(s, chosen.Part))
+                .ToList(),
+            OpenEventKind.JointFitted => run
+                .Work.Steps.Where(s =>
+                    IsFit(s, step) && Of(s, chosen.Part) && Of(s, chosen.Mate) && IsOfTwo(s)
+                )
+                .ToList(),
+            _ => [],
+        };
+        if (own.Count > 0)
+            return own.TrueForAll(s => run.IsAlwaysBefore(s.Number, step));
+        return chosen.Kind is OpenEventKind.RestStands or OpenEventKind.Together
+            || HasHappened(run, step, open with { Event = null, Until = "" });
+    }
+
+    /// <summary>A fit of a joint names two parts; the dry fit of everything is told by its having no joint to cut.</summary>
+    private static bool IsOfTwo(Step fit) =>
+        fit.Pieces.Select(p => p.TrimEnd("0123456789".ToCharArray())).Distinct().Count() == 2
+        && fit.Id != "dryfit";
+
     /// <summary>A single piece, or parts that all wait for the others to stand: then there is nothing to wait for.</summary>
     private static bool NothingElseStands(StepRun run) =>
         run.Project.Parts.Sum(p => p.Quantity) < 2
         || run.Project.Parts.All(p =>
-            p.Open.Any(o => o.Until.Contains("stand", StringComparison.OrdinalIgnoreCase))
+            p.Open.Any(o =>
+                o.Event is { } chosen
+                    ? chosen.Kind is OpenEventKind.RestStands
+                    : o.Until.Contains("stand", StringComparison.OrdinalIgnoreCase)
+            )
         );
 
     /// <summary>A fit of joints, and not the trial of a dimension that was closed.</summary>

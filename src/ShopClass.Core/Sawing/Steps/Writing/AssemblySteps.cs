@@ -16,6 +16,7 @@ internal sealed class AssemblySteps(Job job)
         if (!IsWhole())
             return;
         var pieces = job.Parts.ToList();
+        CloseAll(OpenStage.Chosen, null);
         var dry = DryFit(pieces);
         CloseAll(OpenStage.DryFit, dry);
         // A single piece, or one that waits for others that wait for it, is closed as soon as all is fitted.
@@ -44,7 +45,7 @@ internal sealed class AssemblySteps(Job job)
 
     private string? DryFit(List<Workpiece> pieces)
     {
-        var there = pieces.Where(p => !StaysOut(p.Part)).ToList();
+        var there = pieces.Where(p => !StaysOut(p)).ToList();
         if (job.Fits.Count == 0 || there.Count < 2)
             return null;
         return job.Steps.Add(
@@ -68,12 +69,13 @@ internal sealed class AssemblySteps(Job job)
     }
 
     /// <summary>A part whose length is still over, and that is held by no joint, has no room yet.</summary>
-    private bool StaysOut(Part part) =>
-        part.Open.Any(o =>
+    private bool StaysOut(Workpiece piece) =>
+        piece.StillOpen.Any(o =>
             o.Dimension is PartDimension.Length && OpenEvents.When(o) is not OpenStage.Together
         )
         && !job.Project.Joints.Any(j =>
-            j.Kind is not JointKind.Nailed && (j.Part == part.Letter || j.Mate == part.Letter)
+            j.Kind is not JointKind.Nailed
+            && (j.Part == piece.Part.Letter || j.Mate == piece.Part.Letter)
         );
 
     private void PutTogether(List<Workpiece> pieces, string? dry)

@@ -55,7 +55,7 @@ internal sealed class BoardSteps(Job job)
             Kind = StepKind.CheckBoard,
             Skill = Skill.MarkingOut,
             Station = Station.BenchTop,
-            Title = $"Look {board.Name} over and measure it",
+            Title = $"Look over {Words.Called(board)} and measure it",
             Pieces = [board.Name],
             Marks = [.. ToCheck(board)],
             Technique = job.Technique("CheckBoard"),
@@ -106,6 +106,7 @@ internal sealed class BoardSteps(Job job)
     private Step MarkOut(Board board, List<Cut> cuts, Cut? trim)
     {
         var marks = new List<string>();
+        var near = Words.NearEdge(board);
         if (!board.HasStraightEdges && board.Surfacing is not Surfacing.S3S)
             marks.Add(
                 "The near edge is as it came: lay a straightedge along it and pencil a straight line just inside; every width is measured from that line"
@@ -138,12 +139,12 @@ internal sealed class BoardSteps(Job job)
             Kind = StepKind.MarkOut,
             Skill = Skill.MarkingOut,
             Station = Station.BenchTop,
-            Title = $"Mark {board.Name} out in pencil",
+            Title = $"Mark out {Words.Called(board)} in pencil",
             Pieces = [board.Name],
             Line = LineKind.Pencil,
             MarkedFrom = trim is null
-                ? "the start of the board, the tape hooked once; the square on the near edge"
-                : $"the sawn end, with the tape's {job.AtTape(trim.Kerf.To)} mark on it, so that all numbers agree with the drawing; the square on the near edge",
+                ? $"the start of the board, the tape hooked once; the square on {near}"
+                : $"the sawn end, with the tape's {job.AtTape(trim.Kerf.To)} mark on it, so that all numbers agree with the drawing; the square on {near}",
             Marks = marks,
             Technique = job.Technique("MarkOut"),
             Reason =

@@ -31,8 +31,8 @@ internal sealed class BreakdownSteps(
             [last, LastOn(cut.Piece)]
         );
         made.Add((cut, id));
-        if (sides.Exists(s => !Inside(s).Any()))
-            job.WasteFrom ??= id;
+        if (sides.Where(s => !Inside(s).Any()).Select(s => (Length?)s.Along).Max() is { } left)
+            job.LeaveWaste(id, left);
         return id;
     }
 
@@ -241,9 +241,7 @@ internal sealed class BreakdownSteps(
             Saw = Saws.For(cut.Saw, job.Rules),
             Support = cut.Support,
             Line = cut.Line,
-            MarkedFrom = isRip
-                ? "the near edge"
-                : "the start of the board; the square on the near edge",
+            MarkedFrom = isRip ? Near : $"the start of the board; the square on {Near}",
             Marks = [Mark(cut)],
             WasteSide = Side.Right,
             Hold = string.Join(' ', [cut.Hold, .. LyingStill(cut), Holds.SidesOf(cut)]),
@@ -274,19 +272,21 @@ internal sealed class BreakdownSteps(
             yield return Holds.WedgeUnder;
     }
 
+    private string Near => Words.NearEdge(board);
+
     private string Title(Cut cut)
     {
         if (cut.Kind is CutKind.EndTrim)
             return Inside(cut.Piece).Any(b => b.Rect.From >= cut.Kerf.To)
-                ? $"Trim the start of {board.Name} at {job.AtTape(cut.Position)}"
-                : $"Trim the far end of {board.Name} at {job.AtTape(cut.Position)}";
+                ? $"Trim the start of {Words.Called(board)} at {job.AtTape(cut.Position)}"
+                : $"Trim the far end of {Words.Called(board)} at {job.AtTape(cut.Position)}";
         var verb = cut.Kind is CutKind.Rip ? "Rip" : "Crosscut";
-        return $"{verb} {board.Name} at {job.AtTape(cut.Position)}: {cut.Leaves}";
+        return $"{verb} {Words.Called(board)} at {job.AtTape(cut.Position)}: {cut.Leaves}";
     }
 
     private string Mark(Cut cut) =>
         cut.Kind is CutKind.Rip
-            ? $"{job.AtTape(cut.Position)} from the near edge"
+            ? $"{job.AtTape(cut.Position)} from {Near}"
             : $"{job.AtTape(cut.Position)} from the start";
 
     private IReadOnlyList<string> Needs() =>

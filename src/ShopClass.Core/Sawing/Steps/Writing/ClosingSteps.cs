@@ -17,17 +17,37 @@ internal sealed class ClosingSteps(Job job)
             if (stage is OpenStage.Together)
                 foreach (var piece in pieces)
                     Flush(piece, open, eventStep);
+            else if (stage is OpenStage.Chosen)
+                FromItsPlace(pieces, open, [.. Chosen(open.Event!), .. TakenFrom(open)]);
             else
-                FromItsPlace(pieces, open, eventStep);
+                FromItsPlace(pieces, open, eventStep is null ? TakenFrom(open) : [eventStep]);
         }
     }
+
+    /// <summary>The steps of an event that was chosen; of one that does not happen here, all that is fitted.</summary>
+    private List<string> Chosen(OpenEvent chosen)
+    {
+        List<string> steps =
+            chosen.Kind is OpenEventKind.GluedUp
+                ? [.. job.Of(chosen.Part).Select(p => $"glue:{p.Name}").Where(job.Steps.Has)]
+                : job.Fits.FindAll(f =>
+                    f.Split('~')[0]
+                        .EndsWith($":{chosen.Part}-{chosen.Mate}", StringComparison.Ordinal)
+                );
+        return steps.Count > 0 ? steps : job.Fits;
+    }
+
+    /// <summary>Where no joint is fitted first, what it is taken from must at least be at its own size.</summary>
+    private IEnumerable<string?> TakenFrom(OpenDimension open) =>
+        open.TakenFrom is { } taken ? job.Of(taken).Select(p => p.Last) : [];
 
     private void FromItsPlace(
         IReadOnlyList<Workpiece> pieces,
         OpenDimension open,
-        string? eventStep
+        IEnumerable<string?> eventSteps
     )
     {
+        List<string?> after = [.. eventSteps];
         var names = pieces.Select(p => p.Name).ToList();
         var word = Word(open.Dimension);
         var letter = pieces[0].Part.Letter;
@@ -52,11 +72,7 @@ internal sealed class ClosingSteps(Job job)
                 Open = [.. pieces.Select(p => Now(p, open, OpenState.TakenFromMate))],
                 Time = job.Pace.Flat(2 + pieces.Count, "to hold in place and mark"),
             },
-            // Where no joint is fitted first, what it is taken from must at least be at its own size.
-            eventStep is null
-            && open.TakenFrom is { } taken
-                ? job.Of(taken).Select(p => p.Last)
-                : [eventStep]
+            after
         );
         foreach (var piece in pieces)
             Cut(piece, open);
@@ -122,7 +138,7 @@ internal sealed class ClosingSteps(Job job)
                     : "BringToWidth"
                 ),
                 Reason = $"Not before now: it had to wait until {open.Until}.",
-                Needs = [$"Done first: {open.Until}."],
+                Needs = [$"{Words.Sentence(open.Until)}."],
                 Leaves = [piece.AsItIs, .. Waste(piece, over, isSawn)],
                 Tools = isSawn
                     ? ["back saw", "bench hook", "marking knife", "square", "chisel"]
@@ -171,10 +187,9 @@ internal sealed class ClosingSteps(Job job)
                 Class = isSawn ? CutClass.First : null,
                 Saw = isSawn ? Saws.For(SawKind.BackSaw, job.Rules) : null,
                 Support = isPrepared ? null : Support.Bench,
-                Line = LineKind.Knife,
                 MarkedFrom = open.TakenFrom is { } place
-                    ? $"{place}, in place"
-                    : "the parts it lies flush with",
+                    ? $"flush with {place}, in place"
+                    : "flush with the parts beside it",
                 Hold = isPrepared
                     ? ""
                     : "Clamp the whole thing to the bench with the surface that stands proud up or outwards; the left hand leads the front of the plane.",
@@ -224,7 +239,7 @@ internal sealed class ClosingSteps(Job job)
             Title = "",
             Pieces = [],
             Reason = "",
-            Needs = [$"Done first: {open.Until}."],
+            Needs = [$"{Words.Sentence(open.Until)}."],
             Time = Pace.Prepared,
         };
 

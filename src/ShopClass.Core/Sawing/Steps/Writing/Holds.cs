@@ -17,7 +17,7 @@ internal static class Holds
         (cut.Support, cut.Kind is CutKind.Rip) switch
         {
             (Support.SawBench, _) =>
-                "The left knee is on the work, the saw in the right hand, and the waste falls to the right.",
+                "The left knee is on the work, the saw in the right hand, and what comes off is on the right.",
             (Support.BenchHook, _) =>
                 "The left hand presses the work; the line is just past the right end of the fence.",
             (_, true) => "The line stands just past the right side of the jaws.",

@@ -29,8 +29,29 @@ internal sealed class Job(CheckedPlan plan, WorkSettings settings)
 
     public Pace Pace { get; } = new(settings.StudentPercent);
 
-    /// <summary>The step whose waste can be practised on; null where sawing leaves none.</summary>
-    public string? WasteFrom { get; set; }
+    /// <summary>
+    /// The step whose waste can be practised on: the first that leaves a piece long enough to hold at a bench hook, else the
+    /// first that leaves any; null where sawing leaves none.
+    /// </summary>
+    public string? WasteFrom { get; private set; }
+
+    /// <summary>Whether what <see cref="WasteFrom"/> leaves is long enough to hold.</summary>
+    public bool IsWasteLong { get; private set; }
+
+    /// <summary>What practising asks for.</summary>
+    public string WasteNeeded =>
+        IsWasteLong
+            ? "There is a piece of waste or an offcut of about the same thickness."
+            : "Your own waste is too short to hold: take a longer piece of about the same thickness from the scrap box.";
+
+    /// <summary>A step leaves waste or an offcut this long.</summary>
+    public void LeaveWaste(string step, Length along)
+    {
+        var isLong = along >= Rules.BenchHookLimit;
+        if (WasteFrom is not null && (IsWasteLong || !isLong))
+            return;
+        (WasteFrom, IsWasteLong) = (step, isLong);
+    }
 
     /// <summary>The steps after which everything that has joints is fitted; what closes open dimensions waits for them.</summary>
     public List<string> Fits { get; } = [];

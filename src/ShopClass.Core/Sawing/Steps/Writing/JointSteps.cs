@@ -100,9 +100,9 @@ internal sealed class JointSteps(Job job)
         if (!cut.Stage.OnMate && joint.Positions.Count > 0)
             yield return $"{Words.List([.. joint.Positions.Select(job.Say)])} from the reference end";
         if (!cut.Stage.FromMate && !cut.Stage.OnMate)
-            yield return joint.Width is { } wide
+            yield return joint.Width is { } wide && wide != cut.MateThickness
                 ? $"{job.Say(wide)} wide"
-                : $"as wide as {Mate(cut)} is thick, taken from {Mate(cut)} with the knife";
+                : $"as wide as {Mate(cut)} is thick, about {job.Say(cut.MateThickness)}: taken from {Mate(cut)} itself with the knife";
         if (!cut.Stage.OnMate && joint.Across is { } across)
             yield return $"{job.Say(across)} across";
         if (!cut.Stage.OnMate && SideOf(joint) is { } side)
@@ -144,7 +144,7 @@ internal sealed class JointSteps(Job job)
                 Hold = HoldFor("the waste"),
                 Technique = $"{job.Technique("Practise")} {job.Technique(cut.Stage.Technique)}",
                 Reason = "The first of its kind should not be one that counts.",
-                Needs = ["There is waste of about the same thickness."],
+                Needs = [job.WasteNeeded],
                 Time = job.Pace.Flat(20, "to practise a joint and look at it"),
             },
             [job.WasteFrom]

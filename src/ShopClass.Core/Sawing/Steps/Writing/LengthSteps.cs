@@ -48,12 +48,9 @@ internal sealed class LengthSteps(Job job)
                 MarkedFrom = "the straighter edge",
                 WasteSide = Side.Right,
                 Hold = Holds.EndCut(Support.BenchHook, "the waste"),
-                Technique = job.Technique("Practise"),
+                Technique = $"{job.Technique("Practise")} {job.Technique("CutToLength")}",
                 Reason = "The first knife-line cut should not be one that counts.",
-                Needs =
-                [
-                    "A piece of waste is long enough to hold; else use a longer one from the scrap box.",
-                ],
+                Needs = [job.WasteNeeded],
                 Tools = ["back saw", "bench hook", "marking knife", "square", "chisel"],
                 Time = job.Pace.Flat(10, "to practise a cut and look at it"),
             },

@@ -5,6 +5,9 @@ namespace ShopClass.Core.Sawing.Steps.Writing;
 /// <summary>When an open dimension may be closed.</summary>
 internal enum OpenStage
 {
+    /// <summary>After a joint or a glue-up of its own choosing.</summary>
+    Chosen,
+
     /// <summary>After the joints are fitted dry.</summary>
     DryFit,
 
@@ -15,7 +18,10 @@ internal enum OpenStage
     Together,
 }
 
-/// <summary>Reads the event an open dimension waits for. Events are in the instructor's words; these are the ones understood.</summary>
+/// <summary>
+/// Tells the stage an open dimension waits for: by the event that was chosen, or where there are only the instructor's words,
+/// by those of them that are understood.
+/// </summary>
 internal static class OpenEvents
 {
     private static readonly string[] Together =
@@ -35,6 +41,14 @@ internal static class OpenEvents
     /// </summary>
     public static OpenStage When(OpenDimension open)
     {
+        if (open.Event is { } chosen)
+            return chosen.Kind switch
+            {
+                OpenEventKind.JointFitted or OpenEventKind.GluedUp => OpenStage.Chosen,
+                OpenEventKind.RestStands => OpenStage.RestStands,
+                OpenEventKind.Together => OpenStage.Together,
+                _ => OpenStage.DryFit,
+            };
         if (open.Until.Contains("stand", StringComparison.OrdinalIgnoreCase))
             return OpenStage.RestStands;
         return Together.Any(w => open.Until.Contains(w, StringComparison.OrdinalIgnoreCase))

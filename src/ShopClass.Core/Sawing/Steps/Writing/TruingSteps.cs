@@ -49,9 +49,9 @@ internal sealed class TruingSteps(Job job)
     {
         var high =
             Warp.CupOver(piece.Board, piece.Width) >= Warp.TakenAsFlat
-                ? "the two edges of the hollow face stand high"
+                ? "hollow side down, the middle of the upper face stands high along the whole piece"
                 : "two corners across from each other stand high";
-        return $"{high}: take those down until the face is flat, then stop";
+        return $"{high}: take only that down until the face is flat, then stop";
     }
 
     private List<List<Workpiece>> Glued() =>

@@ -176,7 +176,7 @@ internal sealed class WidthSteps(Job job)
 
     private IEnumerable<string> Marks(Workpiece piece, Length over)
     {
-        yield return $"{job.Say(piece.Width)} from the reference edge, on both faces; {job.AtTape(over)} comes off";
+        yield return $"{job.Say(piece.Width)} from the reference edge, on both faces; {job.Say(over)} comes off";
         foreach (var open in piece.OpenOf(PartDimension.Width))
             yield return $"this keeps {job.Say(open.Extra)} on the width until {open.Until}";
     }

@@ -46,6 +46,10 @@ public sealed class ProjectLinks
 
     public KeptList<SizeCheck, SumDraft> Sums { get; }
 
+    /// <summary>The joints as they are stored.</summary>
+    public IReadOnlyList<Joint> StoredJoints =>
+        [.. Joints.Rows.Select(r => r.Stored).OfType<Joint>()];
+
     /// <summary>How many stored sums do not come out.</summary>
     public int SumsOff =>
         Sums.Rows.Count(r => r.Stored is { } sum && !SizeSum.Of(sum, Parts, Unit).Agrees);
