@@ -23,6 +23,9 @@ public sealed class LessonsPageTests : IAsyncLifetime
         var services = _room.Page.Services;
         services.AddSingleton(_room.Store.Lessons);
         services.AddSingleton(_room.Store.LessonPlans);
+        services.AddSingleton(
+            _room.Store.Services.GetRequiredService<ShopClass.Data.Progress.ProgressStore>()
+        );
         services.AddSingleton(TimeProvider.System);
         services.AddLessonPages();
     }

@@ -130,9 +130,11 @@ public sealed class LinksEditorTests : BunitContext, IAsyncLifetime
         );
         Field(page, until).Change("words");
         Field(page, "Until, in words: ").Change("the ends dry-fit");
-        page.WaitForAssertion(async () =>
-            Assert.Null((await shop.StoredAsync())[1].Part.Open[0].Event)
+        page.WaitForAssertion(() =>
+            Assert.Contains(page.FindAll(".part-row .row-state"), r => r.TextContent == "Saved")
         );
+        var told = (await shop.StoredAsync())[1].Part.Open[0];
+        Assert.Equal((null, "the ends dry-fit"), (told.Event, told.Until));
     }
 
     [Fact]
