@@ -26,6 +26,12 @@ public sealed class MaterialsTests(RunningApp app)
         await ToolsAsync(desk, course);
 
         await desk.Open(order);
+        await desk.Page.GetByText("Spare parts and practice pieces").ClickAsync();
+        await desk.Page.GetByLabel("Spares of C, hook").FillAsync("2");
+        await desk.Page.GetByLabel("Practice pieces in each kit").FillAsync("1");
+        await desk.Page.GetByLabel("Their width").FillAsync("1 1/2");
+        await desk.Page.GetByLabel("Their length").FillAsync("8");
+        await desk.Page.GetByLabel("Their length").BlurAsync();
         await desk
             .Page.GetByRole(AriaRole.Button, new() { Name = "Work out what to buy" })
             .ClickAsync();
@@ -39,6 +45,7 @@ public sealed class MaterialsTests(RunningApp app)
 
         await desk.Open(order.Replace("/orders/", "/kits/", StringComparison.Ordinal));
         await desk.WaitUntilQuiet();
+        await PutBackAsync(desk, course);
         await LookAsync(desk, "kits");
         await PrintAsync(desk, course, order[(order.LastIndexOf('/') + 1)..]);
         desk.SawNothingStrange();
@@ -61,6 +68,35 @@ public sealed class MaterialsTests(RunningApp app)
             await phone.WaitUntilQuiet();
             await LookAsync(phone, name);
         }
+    }
+
+    private static async Task PutBackAsync(Person desk, string course)
+    {
+        var kits = desk.Page.Locator("select[aria-label^='Kit of ']");
+        for (var i = 0; i < await kits.CountAsync(); i++)
+        {
+            await kits.Nth(i).SelectOptionAsync("Ready");
+            await Assertions.Expect(kits.Nth(i)).ToHaveValueAsync("Ready");
+        }
+
+        await desk.Page.GetByLabel("Where they are put").FillAsync("Rack 3");
+        await desk
+            .Page.GetByRole(AriaRole.Button, new() { Name = "Put them on the rack" })
+            .ClickAsync();
+        await Assertions
+            .Expect(desk.Page.GetByText("Put on the rack on"))
+            .ToBeVisibleAsync(new() { Timeout = RunningApp.Patience });
+        var here = desk.Page.Url;
+        await desk.Open(course + "/materials");
+        await desk.WaitUntilQuiet();
+        await Assertions
+            .Expect(desk.Page.GetByText("Rack 3").First)
+            .ToBeVisibleAsync(new() { Timeout = RunningApp.Patience });
+        await LookAsync(desk, "put-back");
+        await desk.Open(new Uri(here).AbsolutePath);
+        await Assertions
+            .Expect(desk.Page.GetByText("Put on the rack on"))
+            .ToBeVisibleAsync(new() { Timeout = RunningApp.Patience });
     }
 
     private static async Task ToolsAsync(Person desk, string course)

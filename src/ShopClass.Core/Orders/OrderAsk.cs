@@ -43,6 +43,9 @@ public sealed record OrderAsk
     public IReadOnlyDictionary<string, int> SpareParts { get; init; } =
         new SortedDictionary<string, int>(StringComparer.Ordinal);
 
+    /// <summary>Wood to practise on in every kit; null for none.</summary>
+    public PracticePiece? Practice { get; init; }
+
     /// <summary>The sellers to choose from, all in <see cref="Currency"/>.</summary>
     public required IReadOnlyList<SellerList> Sellers { get; init; }
 
@@ -60,6 +63,15 @@ public sealed record OrderAsk
 
     /// <summary>Waste the rule of thumb reckons with, per cent.</summary>
     public int WastePercent { get; init; } = RuleOfThumb.UsualWastePercent;
+
+    /// <summary>The project with its practice pieces as a part more.</summary>
+    internal Project WithPractice =>
+        Practice is { } practice
+            ? Project with
+            {
+                Parts = [.. Project.Parts, practice.AsPart(Project)],
+            }
+            : Project;
 
     /// <summary>Kits and spare kits together.</summary>
     public int AllKits => People.Count + SpareKits;

@@ -51,7 +51,7 @@ internal sealed class OrderTrial(OrderAsk ask, CancellationToken cancel)
         var fit = stock.Where(s => s.Stock.SpeciesId == species).ToList();
         var request = new ClassRequest
         {
-            Project = ask.Project,
+            Project = ask.WithPractice,
             Rules = ask.Rules,
             Kits = ask.People.Count,
             SpareKits = ask.SpareKits,

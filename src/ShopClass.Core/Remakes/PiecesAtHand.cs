@@ -10,10 +10,6 @@ namespace ShopClass.Core.Remakes;
 /// The pieces of wood that lie on the bench when a part is spoiled, each as a board of its own: the planner and the
 /// rehearsal then treat them like any other.
 /// </summary>
-/// <remarks>
-/// A piece with both edges of an S4S board stays S4S; one that was ripped from it has a sawn edge and is taken as S2S.
-/// Sawn ends need no trim; an end that is still the board's own keeps the board's. Bad places come along, cut to the piece.
-/// </remarks>
 internal sealed class PiecesAtHand
 {
     private readonly Mishap mishap;
@@ -134,46 +130,16 @@ internal sealed class PiecesAtHand
     private Board AsBoard(string boardId, BoardRect rect, string id, string name)
     {
         var board = Source(boardId);
-        var whole = rect.Near == Length.Zero && rect.Far == board.SmallestWidth;
-        var within = rect with { To = Length.Min(rect.To, board.Length) };
-        return new()
-        {
-            Id = id,
-            Name = name,
-            SpeciesId = board.SpeciesId,
-            Surfacing = Surfaced(board.Surfacing, whole),
-            Thickness = board.Thickness,
-            WidthAtStart = within.Across,
-            WidthAtMiddle = within.Across,
-            WidthAtEnd = within.Across,
-            Length = within.Along,
-            Cup = Warp.CupOver(board, within.Across),
-            Twist = Warp.TwistOver(board, within.Across, within.Along),
-            TrimStart = Length.Max(Length.Zero, board.TrimStart - within.From),
-            TrimEnd = Length.Max(Length.Zero, within.To - (board.Length - board.TrimEnd)),
-            Defects = [.. BadPlaces(board, within)],
-        };
-    }
-
-    private static Surfacing Surfaced(Surfacing board, bool whole) =>
-        board is Surfacing.Rough || whole ? board : Surfacing.S2S;
-
-    private IEnumerable<Defect> BadPlaces(Board board, BoardRect piece)
-    {
-        var all =
+        return SawnPiece.Of(
             board.Id == Place.BoardId
-                ? board.Defects.Append(new Defect(DefectKind.Other, Lost))
-                : board.Defects;
-        return from defect in all
-            where defect.Place.Overlaps(piece)
-            select defect with
-            {
-                Place = new(
-                    Length.Max(defect.Place.From, piece.From) - piece.From,
-                    Length.Min(defect.Place.To, piece.To) - piece.From,
-                    Length.Max(defect.Place.Near, piece.Near) - piece.Near,
-                    Length.Min(defect.Place.Far, piece.Far) - piece.Near
-                ),
-            };
+                ? board with
+                {
+                    Defects = [.. board.Defects, new(DefectKind.Other, Lost)],
+                }
+                : board,
+            rect,
+            id,
+            name
+        );
     }
 }

@@ -48,6 +48,8 @@ public sealed class OrderStore(IDbContextFactory<ShopContext> factory, TimeProvi
             Rules = project.Course!.Rules,
             People = [.. InOrder(people)],
             SpareKits = Math.Clamp(choices.SpareKits, 0, OrderChoices.MostSpareKits),
+            SpareParts = SparesOf(project, choices),
+            Practice = choices.Practice,
             Sellers =
             [
                 .. sellers
@@ -161,6 +163,20 @@ public sealed class OrderStore(IDbContextFactory<ShopContext> factory, TimeProvi
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
         return Outcome<StoredOrder>.Saved(View(row));
+    }
+
+    // What was asked for parts that are not there any more is let go.
+    private static SortedDictionary<string, int> SparesOf(ProjectRow project, OrderChoices choices)
+    {
+        var spares = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        foreach (var part in project.Parts)
+        {
+            var count = choices.SpareParts.GetValueOrDefault(part.Letter);
+            if (count > 0)
+                spares[part.Letter] = Math.Min(count, OrderChoices.MostSpareParts);
+        }
+
+        return spares;
     }
 
     private static IEnumerable<OrderPerson> InOrder(List<StudentRow> people) =>

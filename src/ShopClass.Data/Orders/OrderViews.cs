@@ -21,6 +21,16 @@ public sealed record OrderChoices(
 {
     /// <summary>Most spare kits.</summary>
     public const int MostSpareKits = 50;
+
+    /// <summary>Most spares of one part.</summary>
+    public const int MostSpareParts = 100;
+
+    /// <summary>Single parts to have in hand: how many of each letter.</summary>
+    public IReadOnlyDictionary<string, int> SpareParts { get; init; } =
+        new SortedDictionary<string, int>(StringComparer.Ordinal);
+
+    /// <summary>Wood to practise on in every kit; null for none.</summary>
+    public PracticePiece? Practice { get; init; }
 }
 
 /// <summary>A stored order.</summary>

@@ -66,7 +66,10 @@ internal sealed class SmallOracle
     }
 
     /// <summary>The fewest boards, or null when the blanks do not fit.</summary>
-    public long? FewestBoards()
+    public long? FewestBoards() => LeastCost([.. boards.Select(_ => 1L)]);
+
+    /// <summary>The least that boards cost, each at its price, or null when the blanks do not fit.</summary>
+    public long? LeastCost(IReadOnlyList<long> prices)
     {
         var used = new List<BoolVar>();
         for (var b = 0; b < boards.Length; b++)
@@ -76,7 +79,7 @@ internal sealed class SmallOracle
                 model.AddImplication(onBoard[section, b], used[b]);
         }
 
-        model.Minimize(LinearExpr.Sum(used));
+        model.Minimize(LinearExpr.Sum(used.Select((u, b) => u * prices[b])));
         return Solve();
     }
 
@@ -86,7 +89,7 @@ internal sealed class SmallOracle
         var status = solver.Solve(model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Infeasible))
             throw new InvalidOperationException($"The solver ended with {status}.");
-        return status is CpSolverStatus.Optimal ? (long)solver.ObjectiveValue : null;
+        return status is CpSolverStatus.Optimal ? (long)Math.Round(solver.ObjectiveValue) : null;
     }
 
     private void State()

@@ -232,6 +232,62 @@ public sealed class MaterialsStoreTests(Shop shop) : IClassFixture<Shop>, IAsync
         }
     }
 
+    [Fact]
+    public async Task What_is_left_goes_on_the_rack_once_and_what_was_used_comes_off()
+    {
+        var four = Shop.Value(
+            await Rack.AddAsync(
+                shop.Owner,
+                shop.Course.Id,
+                Piece("Rack 1") with
+                {
+                    Count = 4,
+                },
+                Cancel
+            )
+        );
+        var gone = Shop.Value(
+            await Rack.AddAsync(shop.Owner, shop.Course.Id, Piece("Rack 2"), Cancel)
+        );
+        RackReturn back = new(
+            Guid.NewGuid(),
+            [Piece("") with { Count = 2 }],
+            " Rack 3 ",
+            new Dictionary<string, int> { [four.Piece.Id] = 3, [gone.Piece.Id] = 1 }
+        );
+
+        var put = await Rack.ReturnAsync(shop.Owner, shop.Course.Id, back, Cancel);
+        var again = await Rack.ReturnAsync(shop.Owner, shop.Course.Id, back, Cancel);
+
+        Assert.Equal(2, Shop.Value(put));
+        Assert.Contains("already", again.Problems.Single().Sentence, StringComparison.Ordinal);
+        Assert.Equal(
+            [("Rack 1", 1), ("Rack 3", 2)],
+            (await Rack.ListAsync(shop.Owner, shop.Course.Id, Cancel)).Select(r =>
+                (r.Piece.Place, r.Piece.Count)
+            )
+        );
+        Assert.Contains(
+            back.SourceId,
+            await Rack.ReturnedAsync(shop.Owner, shop.Course.Id, Cancel)
+        );
+    }
+
+    [Theory]
+    [InlineData("other instructor")]
+    [InlineData("self")]
+    [InlineData("outsider")]
+    public async Task Nobody_else_puts_anything_back(string who)
+    {
+        RackReturn back = new(Guid.NewGuid(), [Piece("")], "", new Dictionary<string, int>());
+        Assert.Equal(
+            OutcomeKind.NotFound,
+            (await Rack.ReturnAsync(shop.As(who), shop.Course.Id, back, Cancel)).Kind
+        );
+        Assert.Empty(await Rack.ReturnedAsync(shop.As(who), shop.Course.Id, Cancel));
+        Assert.Empty(await Rack.ListAsync(shop.Owner, shop.Course.Id, Cancel));
+    }
+
     public async ValueTask DisposeAsync() => await _store.DisposeAsync();
 
     private async Task<SellerView> AddSellerAsync() =>

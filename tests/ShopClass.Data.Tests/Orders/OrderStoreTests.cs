@@ -29,6 +29,42 @@ public sealed class OrderStoreTests(Shop shop) : IClassFixture<Shop>, IAsyncDisp
     }
 
     [Fact]
+    public async Task Spares_are_asked_for_parts_there_are_and_practice_pieces_as_chosen()
+    {
+        PracticePiece practice = new(
+            4,
+            Length.FromInches(0, 3, 4),
+            Length.FromInches(2),
+            Length.FromInches(10)
+        );
+        var ask = (
+            await Orders.AskAsync(
+                shop.Owner,
+                shop.Project.Id,
+                Choices with
+                {
+                    SpareParts = new SortedDictionary<string, int> { ["A"] = 2, ["Q"] = 3 },
+                    Practice = practice,
+                },
+                Cancel
+            )
+        )!;
+        Assert.Equal([("A", 2)], ask.SpareParts.Select(s => (s.Key, s.Value)));
+        Assert.Equal(practice, ask.Practice);
+
+        var kept = Shop.Value(
+            await Orders.SaveAsync(
+                shop.Owner,
+                shop.Project.Id,
+                ClassOrders.Make(ask, Cancel),
+                Cancel
+            )
+        );
+        var read = (await Orders.FindAsync(shop.Owner, kept.Id, Cancel))!.Order.Ask;
+        Assert.Equal((2, practice), (read.SpareParts["A"], read.Practice));
+    }
+
+    [Fact]
     public async Task An_order_comes_back_as_it_was_kept_and_the_next_gets_the_next_number()
     {
         var order = await MakeAsync();

@@ -33,6 +33,21 @@ public static class ClassRehearsal
         return new(findings);
     }
 
+    /// <summary>What is worth keeping of a board when all of it is sawn.</summary>
+    internal static IEnumerable<Lumber.BoardRect> PiecesLeft(
+        ClassRequest request,
+        ClassPlan plan,
+        ClassBoard board
+    )
+    {
+        var (ask, cut) = AsOwnProject(request, plan, board);
+        return Rehearsal
+            .Replay(ask, cut, Sequencer.Order(ask, cut))
+            .Steps[^1]
+            .Pieces.Where(p => p.Fate is PieceFate.Offcut)
+            .Select(p => p.Rect);
+    }
+
     private static IEnumerable<string> OnBoard(
         ClassRequest request,
         ClassPlan plan,
