@@ -7,7 +7,8 @@ namespace ShopClass.Core.Sawing;
 /// <remarks>
 /// <para>The usual order on each board: end trim, crosscuts to lengths, rips to strips, crosscuts to blanks. All are
 /// third-class cuts to a pencil line with the hand saws, which is why every kerf is a hand saw's; the back saw comes
-/// out for the knife lines later.</para>
+/// out for the knife lines later. Where the course leaves no length allowance and the board is true from the mill,
+/// crosscuts are second class, to a knife line, with the same saw.</para>
 /// <para>What bends it (common practice; the limits are the course's own):</para>
 /// <para>Neighbouring sections with the same rip lines stay joined, are ripped as one and crosscut apart afterwards. A
 /// section that needs no rip is crosscut straight into its blanks.</para>

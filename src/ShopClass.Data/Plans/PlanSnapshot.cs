@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text.Json;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Alternatives;
 using ShopClass.Core.Projects;
 using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Store;
@@ -42,6 +43,12 @@ public static class PlanSnapshot
                 Boards = [.. request.Boards.Select(b => b with { Name = "" })],
             }
         );
+
+    /// <summary>Whether a plan made for the one request stands for the other: as it is, or sawn straight to size by choice.</summary>
+    /// <param name="made">Fingerprint of the request the plan was made for.</param>
+    /// <param name="now">What is asked now.</param>
+    public static bool Answers(string made, PlanningRequest now) =>
+        made == Fingerprint(now) || made == Fingerprint(now.StraightToSize());
 
     private static Project Bare(Project project) =>
         new()

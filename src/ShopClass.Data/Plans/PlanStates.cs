@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using ShopClass.Core.Planning;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Projects;
@@ -61,7 +62,7 @@ internal static class PlanStates
             project.Id,
             boards.Length,
             plan?.Number,
-            plan is not null && plan.RequestFingerprint != FingerprintNow(),
+            plan is not null && !PlanSnapshot.Answers(plan.RequestFingerprint, RequestNow()),
             plan?.IsComplete ?? false,
             plan?.Sentence ?? ""
         )
@@ -69,8 +70,7 @@ internal static class PlanStates
             PlanId = plan?.Id,
         };
 
-        string FingerprintNow() =>
-            PlanSnapshot.Fingerprint(PlanStore.RequestFor(course.Rules, project, boards));
+        PlanningRequest RequestNow() => PlanStore.RequestFor(course.Rules, project, boards);
     }
 
     private static async Task<Dictionary<(Guid Student, Guid Project), NewestPlan>> NewestAsync(

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Alternatives;
 using ShopClass.Core.Sawing;
 using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Access;
@@ -72,7 +73,8 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
 
     /// <summary>
     /// Stores a plan as the next version. Refuses one whose rehearsal did not pass, and one made for a request that is
-    /// no longer what is stored (field "Request"); the order of goals is the plan's own. The same plan again for the same hand gives back the version that is there.
+    /// no longer what is stored (field "Request"); the order of goals is the plan's own, and on boards that are true already
+    /// so is whether blanks are sawn straight to size. The same plan again for the same hand gives back the version that is there.
     /// </summary>
     public async Task<Outcome<StoredPlan>> SaveAsync(
         Viewer viewer,
@@ -140,7 +142,9 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
 
     private static FieldProblem? ProblemWith(CheckedPlan plan, PlanningRequest stored)
     {
-        if (PlanSnapshot.Fingerprint(plan.Request) != PlanSnapshot.Fingerprint(stored))
+        var made = PlanSnapshot.Fingerprint(plan.Request);
+        var isTheCourses = made == PlanSnapshot.Fingerprint(stored);
+        if (!isTheCourses && !(PlanSnapshot.Answers(made, stored) && Sizing.IsOnTrueBoards(plan)))
         {
             return new(
                 "Request",
@@ -217,7 +221,7 @@ public sealed class PlanStore(IDbContextFactory<ShopContext> factory, TimeProvid
             row,
             now?.Hand ?? Hand.Right,
             now?.Notes ?? [],
-            now is null || PlanSnapshot.Fingerprint(now.Request) != row.RequestFingerprint
+            now is null || !PlanSnapshot.Answers(row.RequestFingerprint, now.Request)
         );
     }
 

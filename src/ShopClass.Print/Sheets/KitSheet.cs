@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Alternatives;
 using ShopClass.Core.Planning.Wishes;
 using ShopClass.Print.Pages;
 
@@ -63,6 +64,8 @@ public static class KitSheet
             $"Kit sheet. {content.CourseName}. Plan {content.PlanNumber}, made {made}, printed {Date(content.PrintedOn)}."
         );
         WriteWarnings(sheet, content);
+        if (Sizing.Sentence(plan) is { } sizing)
+            sheet.Paragraph(sizing);
         KitBoards.Write(sheet, plan);
         KitCuts.Write(sheet, plan, content.IsLeftHanded);
         KitParts.Write(sheet, plan);

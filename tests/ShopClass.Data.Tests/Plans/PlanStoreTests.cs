@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Time.Testing;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Alternatives;
 using ShopClass.Core.Sawing;
 using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
@@ -329,6 +330,48 @@ public class PlanStoreTests(Shop shop) : IClassFixture<Shop>
 
         Assert.Equal(OutcomeKind.Refused, outcome.Kind);
         Assert.Contains("A1 touches A2.", Assert.Single(outcome.Problems).Sentence);
+    }
+
+    [Fact]
+    public async Task A_true_board_sawn_straight_to_size_is_kept_and_is_not_out_of_date()
+    {
+        await using var store = shop.Copy();
+        var straight = CheckedPlans.For(shop.Plan.Request.StraightToSize());
+
+        var saved = Shop.Value(await SaveAsync(store, straight));
+
+        Assert.Equal((2, false), (saved.Number, saved.IsOutOfDate));
+        Assert.False((await StateAsync(store)).IsOutOfDate);
+        Assert.False((await store.Plans.FindAsync(shop.Self, saved.Id, Cancel))!.IsOutOfDate);
+    }
+
+    [Fact]
+    public async Task A_board_that_is_not_true_is_not_sawn_straight_to_size()
+    {
+        await using var store = shop.Copy();
+        Shop.Value(
+            await store.Boards.SaveAsync(
+                shop.Self,
+                shop.Board.Id,
+                Wood.Pine() with
+                {
+                    Surfacing = Core.Lumber.Surfacing.S2S,
+                },
+                shop.Board.Version,
+                Cancel
+            )
+        );
+        var asked = await store.Plans.RequestAsync(
+            shop.Self,
+            shop.Student.Id,
+            shop.Project.Id,
+            Cancel
+        );
+
+        var outcome = await SaveAsync(store, CheckedPlans.For(asked!.StraightToSize()));
+
+        Assert.Equal(OutcomeKind.Refused, outcome.Kind);
+        Assert.Equal("Request", Assert.Single(outcome.Problems).Field);
     }
 
     [Fact]

@@ -146,6 +146,38 @@ public sealed class PlanPageTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_true_board_may_be_sawn_straight_to_size_and_the_plan_says_which_it_is()
+    {
+        await _room.LogAsync(Classroom.Pine);
+        var page = Open();
+        await page.WaitForElement(".sizings button", Patience).ClickAsync(new());
+        page.WaitForElement(".sizings .way", Patience);
+        Assert.Contains("for the habit", page.Find(".sizing").TextContent);
+        Assert.Equal(2, page.FindAll(".sizings .way").Count);
+
+        await page.Find(".sizings .way button").ClickAsync(new());
+
+        page.WaitForState(
+            () => page.Find(".sizing").TextContent.Contains("straight to finished length"),
+            Patience
+        );
+        var stored = (await NewestAsync())!;
+        Assert.Equal((2, false), (stored.Number, stored.IsOutOfDate));
+        Assert.Equal(Length.Zero, stored.Checked.Request.Rules.LengthAllowance);
+
+        // Once chosen it stays chosen, until the other is.
+        var again = Open();
+        await again.WaitForElement(".sizings button", Patience).ClickAsync(new());
+        again.WaitForElement(".sizings .way", Patience);
+        await again.Find(".sizings .way button").ClickAsync(new());
+        again.WaitForState(
+            () => again.Find(".sizing").TextContent.Contains("for the habit"),
+            Patience
+        );
+        Assert.Equal(3, (await NewestAsync())!.Number);
+    }
+
+    [Fact]
     public async Task Where_there_is_no_other_way_it_says_so_and_shows_none()
     {
         // Every part takes the whole width, so they lie one after another whatever is put first.

@@ -9,6 +9,11 @@ internal sealed class CutWriter(Board board, CourseRules rules, IReadOnlyList<La
 {
     private readonly SideNames names = new(board, rules, blanks);
 
+    /// <summary>No allowance and a true board: what the saw leaves is the finished length.</summary>
+    private bool IsSawnStraightToLength =>
+        rules.LengthAllowance == Length.Zero
+        && board is { HasPlanedFaces: true, HasStraightEdges: true };
+
     /// <summary>A crosscut that brings the board down to lengths.</summary>
     public Cut ToLength(BoardRect piece, TurnOf turn, BoardLength beside, bool isEndTrim) =>
         Crosscut(
@@ -92,6 +97,7 @@ internal sealed class CutWriter(Board board, CourseRules rules, IReadOnlyList<La
         BoardRect other
     )
     {
+        var isFine = IsSawnStraightToLength && kind is not CutKind.Rip;
         var sides = new[] { one, other }.Where(s => s.Area > Area.Zero).ToList();
         if (sides.Count == 0)
             sides.Add(piece);
@@ -102,10 +108,10 @@ internal sealed class CutWriter(Board board, CourseRules rules, IReadOnlyList<La
             Number = 0,
             BoardId = board.Id,
             Kind = kind,
-            Class = CutClass.Third,
+            Class = isFine ? CutClass.Second : CutClass.Third,
             Saw = kind is CutKind.Rip ? SawKind.HandRip : SawKind.HandCrosscut,
             Support = support,
-            Line = LineKind.Pencil,
+            Line = isFine ? LineKind.Knife : LineKind.Pencil,
             Piece = piece,
             Position = position,
             Kerf = kerf,

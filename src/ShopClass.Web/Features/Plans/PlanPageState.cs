@@ -1,4 +1,6 @@
+using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Alternatives;
 using ShopClass.Core.Sawing;
 using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
@@ -11,8 +13,19 @@ public sealed class PlanPageState
     /// <summary>What a plan would be asked now.</summary>
     public PlanningRequest? Request { get; private set; }
 
-    /// <summary>The same, with what the plan on show puts first: whoever chose that keeps it in the next plan.</summary>
+    /// <summary>
+    /// The same, with what the plan on show puts first and its way of sizing: whoever chose that keeps it in the next plan.
+    /// </summary>
     public PlanningRequest? RequestToMake =>
+        RequestByTheCourse is { } request
+        && Shown is { Checked: var shown }
+        && shown.Request.Rules.LengthAllowance == Length.Zero
+        && request.Boards.All(Sizing.IsTrue)
+            ? request.StraightToSize()
+            : RequestByTheCourse;
+
+    /// <summary>The same by the course's own allowances.</summary>
+    public PlanningRequest? RequestByTheCourse =>
         Request is { } request && Shown is { } shown
             ? request with
             {

@@ -44,6 +44,7 @@ internal sealed class Doing(StepRun run)
         var halves = sides.ConvertAll(s =>
             Half(Named(run, piece.Board!, s), piece, cut) with
             {
+                HasTrueLines = piece.HasTrueLines || piece.IsReferenced,
                 Touched = step.Number,
                 At = step.Station,
             }

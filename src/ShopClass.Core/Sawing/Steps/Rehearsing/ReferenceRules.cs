@@ -26,7 +26,7 @@ internal static class ReferenceRules
             var isThere =
                 done.Step.Kind is StepKind.PlaneToThickness
                     ? piece.HasTrueFace
-                    : piece.IsReferenced;
+                    : piece.IsReferenced || (done.Step.Cut is not null && piece.HasTrueLines);
             if (!isThere)
                 yield return Noticed.Must(
                     done.Step,

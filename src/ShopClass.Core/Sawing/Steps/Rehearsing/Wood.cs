@@ -38,6 +38,9 @@ internal sealed record Wood
 
     public bool IsReferenced { get; init; }
 
+    /// <summary>Whether it comes from wood whose lines were struck from a reference edge, before a rip took that edge away.</summary>
+    public bool HasTrueLines { get; init; }
+
     public bool IsSquared { get; init; }
 
     public Length SizeOf(PartDimension dimension) =>

@@ -30,6 +30,9 @@ internal sealed class BoardSteps(Job job)
         var strips = new JoinedStrips(job, layout, breakdown).In(cuts);
         var later = strips.SelectMany(s => s.Cuts).ToHashSet();
         var last = job.Steps.Add($"check:{number}", Check(board), []);
+        var isStraight = cuts.Exists(c => c.Line is LineKind.Knife);
+        if (isStraight)
+            last = job.Steps.Add($"reference-board:{number}", MarkReference(board), [last]);
         var isTrimmed = cuts.Count > 0 && IsStartTrim(cuts[0], blanks);
         if (isTrimmed)
             last = breakdown.Cut(cuts[0], last);
@@ -43,6 +46,27 @@ internal sealed class BoardSteps(Job job)
             breakdown.Cut(cut, last);
         job.Pieces.AddRange(breakdown.Blanks(layout, last, strips));
     }
+
+    private Step MarkReference(Board board) =>
+        new()
+        {
+            Id = "",
+            Number = 0,
+            Kind = StepKind.MarkReference,
+            Skill = Skill.MarkingOut,
+            Station = Station.BenchTop,
+            Title = $"Mark the reference face and edge of {Words.Called(board)}",
+            Pieces = [board.Name],
+            Line = LineKind.Pencil,
+            Marks = ["reference edge: the near edge"],
+            Technique = job.Technique("MarkReference"),
+            Reason =
+                "Its blanks are sawn straight to length, so every line across it is a knife line and needs something true to be squared from.",
+            Needs = ["One face is true.", "One edge is straight and square to it."],
+            Leaves = [Whole(board)],
+            Tools = ["pencil", "square", "straightedge"],
+            Time = job.Pace.Flat(2, "to try a face and an edge of a board"),
+        };
 
     private static bool IsStartTrim(Cut cut, List<LaidBlank> blanks) =>
         cut.Kind is CutKind.EndTrim && blanks.TrueForAll(b => b.Rect.From >= cut.Kerf.To);
@@ -132,6 +156,7 @@ internal sealed class BoardSteps(Job job)
                 .ThenBy(c => c.Position)
                 .Select(RipMark)
         );
+        var isStraight = cuts.Exists(c => c.Line is LineKind.Knife);
         return new()
         {
             Id = "",
@@ -139,9 +164,11 @@ internal sealed class BoardSteps(Job job)
             Kind = StepKind.MarkOut,
             Skill = Skill.MarkingOut,
             Station = Station.BenchTop,
-            Title = $"Mark out {Words.Called(board)} in pencil",
+            Title = isStraight
+                ? $"Mark out {Words.Called(board)}: lengths with the knife, all round"
+                : $"Mark out {Words.Called(board)} in pencil",
             Pieces = [board.Name],
-            Line = LineKind.Pencil,
+            Line = isStraight ? LineKind.Knife : LineKind.Pencil,
             MarkedFrom = trim is null
                 ? $"the start of the board, the tape hooked once; the square on {near}"
                 : $"the sawn end, with the tape's {job.AtTape(trim.Kerf.To)} mark on it, so that all numbers agree with the drawing; the square on {near}",
@@ -150,7 +177,9 @@ internal sealed class BoardSteps(Job job)
             Reason =
                 "Marked once from one end before anything is sawn apart, so that no error is passed on. Write the names on, and shade the waste.",
             Leaves = [Whole(board) with { Length = board.Length - (trim?.Kerf.To ?? Length.Zero) }],
-            Tools = ["tape", "square", "straightedge", "pencil"],
+            Tools = isStraight
+                ? ["tape", "square", "straightedge", "marking knife", "pencil"]
+                : ["tape", "square", "straightedge", "pencil"],
             Time = job.Pace.Flat(3 + marks.Count, "to mark out, one for each line"),
         };
     }

@@ -247,12 +247,18 @@ internal sealed class BreakdownSteps(
             Hold = string.Join(' ', [cut.Hold, .. LyingStill(cut), Holds.SidesOf(cut)]),
             Technique = job.Technique(TechniqueOf(cut)),
             Reason = cut.Reason,
-            Needs = Needs(),
+            Needs =
+                cut.Line is LineKind.Knife
+                    ?
+                    [
+                        "The line is knifed all round, with a small step chiselled on the waste side.",
+                    ]
+                    : Needs(),
             Leaves = [.. sides.Select(s => Left(s, cut.Kind))],
             Tools = isRip ? [Saws.Name(cut.Saw), "wedge"] : [Saws.Name(cut.Saw)],
             Caution = cut.HoldNote is null ? "" : $"{Sentence(cut.HoldNote)}.",
             Time = job.Pace.Worked(
-                Pace.RoughSetUp,
+                cut.Line is LineKind.Knife ? Pace.KnifeSetUp : Pace.RoughSetUp,
                 cut.SawnLength * board.Thickness,
                 isRip ? Pace.Rip : Pace.Crosscut,
                 isRip ? "ripped" : "crosscut",

@@ -132,10 +132,13 @@ internal sealed class LengthSteps(Job job)
     private void CutToLength(Workpiece piece, Length target, bool isMarked)
     {
         var over = piece.Length - target;
+        var isThere = over == Length.Zero;
         var step = EndCut(piece, over) with
         {
             Kind = StepKind.CutToLength,
-            Title = $"Cut {piece.Name} to {job.Say(target)} long",
+            Title = isThere
+                ? $"Try the other end of {piece.Name} for square: it is {job.Say(target)} long as sawn"
+                : $"Cut {piece.Name} to {job.Say(target)} long",
             MarkedFrom = isMarked
                 ? "the line marked with its fellows, carried round with the square on the reference face and edge"
                 : "the squared end; the square on the reference face and edge",
@@ -144,8 +147,10 @@ internal sealed class LengthSteps(Job job)
                 $"{job.Say(target)} from the squared end, knifed all round",
                 .. Kept([piece], PartDimension.Length),
             ],
-            Reason = isMarked
-                ? "Each is cut to the line it shares; test the pair against each other before testing the size."
+            Reason =
+                isThere ? "It was sawn to its length in one cut; the plane only trues the end."
+                : isMarked
+                    ? "Each is cut to the line it shares; test the pair against each other before testing the size."
                 : "The second end decides the length.",
             Needs = isMarked
                 ? ["Its length is marked together with its fellows."]
