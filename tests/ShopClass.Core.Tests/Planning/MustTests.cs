@@ -230,4 +230,36 @@ public class MustTests
         Assert.True(Fits(Plank(Wood.Mm(100), Wood.Mm(205)), part));
         Assert.False(Fits(Plank(Wood.Mm(100), Wood.Mm(205) - Tick), part));
     }
+
+    [Fact]
+    public void What_may_hide_a_bad_place_takes_it_and_leaves_the_clear_wood_to_the_others()
+    {
+        // 404 mm: both parts fit only if A covers the knot, which shows on the back alone.
+        var knot = new Defect(
+            DefectKind.Knot,
+            new(Wood.Mm(50), Wood.Mm(60), Wood.Mm(40), Wood.Mm(50)),
+            DefectReach.BackFace
+        );
+        var board = Wood.Board("1", Wood.Mm(20), Wood.Mm(100), Wood.Mm(404)) with
+        {
+            Defects = [knot],
+        };
+        CutPlan Planned(bool accepts) =>
+            Wood.Plan(
+                Wood.Ask(
+                    Wood.Bare(Wood.Mm(2)),
+                    [board],
+                    Wood.Part("A", 1, Wood.Mm(20), Wood.Mm(100), Wood.Mm(200)) with
+                    {
+                        AcceptsHiddenDefect = accepts,
+                    },
+                    Wood.Part("B", 1, Wood.Mm(20), Wood.Mm(100), Wood.Mm(200))
+                )
+            );
+
+        var plan = Planned(accepts: true);
+        Assert.True(plan.IsComplete);
+        Assert.Equal("A", plan.Boards[0].Sections[0].Strips[0].Blanks[0].Key.Part);
+        Assert.False(Planned(accepts: false).IsComplete);
+    }
 }

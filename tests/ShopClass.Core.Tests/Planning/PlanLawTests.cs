@@ -123,11 +123,24 @@ public class PlanLawTests
                             Precision = Precision.Sixteenth,
                         },
                     };
-                    Assert.Equal(Wood.Plan(request).Goals, Wood.Plan(inch).Goals);
+                    var (metric, other) = (Wood.Plan(request), Wood.Plan(inch));
+                    Assert.Equal(metric.Goals, other.Goals);
+                    Assert.Equal(AlongTheBoards(metric), AlongTheBoards(other));
                 },
-                iter: 20,
+                iter: 40,
                 threads: 1
             );
+
+    /// <summary>Where every section and blank begins and ends; lines across a board fall on each course's own precision.</summary>
+    private static IEnumerable<(string, Length, Length)> AlongTheBoards(CutPlan plan) =>
+        from layout in plan.Boards
+        from section in layout.Sections
+        from place in section
+            .Strips.SelectMany(s => s.Blanks)
+            .Select(b => (b.Key.Part, b.From, b.To))
+            .Order()
+            .Prepend((layout.BoardId, section.From, section.To))
+        select place;
 
     [Fact]
     public void A_longer_clear_board_never_makes_the_bound_worse() =>

@@ -171,7 +171,7 @@ public class OrderTests
             Section(30.125m, 60.125m, Strip(0, 8, Blank("A2", 30.125m, 60.125m)))
         );
         Assert.Equal("crosscut 60.125, crosscut 30", Summary(cuts));
-        Assert.Contains("long leftover", cuts[0].Reason, StringComparison.Ordinal);
+        Assert.Contains("leftover of", cuts[0].Reason, StringComparison.Ordinal);
     }
 
     [Fact]

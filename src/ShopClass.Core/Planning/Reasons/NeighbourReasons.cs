@@ -42,7 +42,7 @@ internal static class NeighbourReasons
             {
                 return blank.Because(
                     ReasonKind.OneCrosscut,
-                    $"It shares a section with {List(freed)} of the same sawn length, so one crosscut (cut {cut.Number}) serves {(freed.Length == 1 ? "both" : "them all")}."
+                    $"It shares a section with {List(freed)} of the same sawn length, so one crosscut (cut {cut.Number}) serves {(freed.Length == 1 ? "both" : "them all")}: one line to mark instead of {freed.Length + 1}."
                 ) with
                 {
                     With = freed,
@@ -83,7 +83,7 @@ internal static class NeighbourReasons
         BlankKey[] beside = [.. longest.Blanks.Select(b => b.Key)];
         return blank.Because(
             ReasonKind.WithinLength,
-            $"It comes out of the width beside {List(beside)}, within the length {(beside.Length == 1 ? "that takes" : "they take")} anyway, so it uses up no more length of board."
+            $"It comes out of the width beside {List(beside)}, within the length {(beside.Length == 1 ? "that takes" : "they take")} anyway; by itself it would use up {blank.Say(blank.Rect.Along)} more of the board's length."
         ) with
         {
             With = beside,
@@ -132,7 +132,7 @@ internal static class NeighbourReasons
             {
                 return blank.Because(
                     ReasonKind.OneRip,
-                    $"It lies in line with {List(others)}, so one rip (cut {cut.Number}) serves {(others.Length == 1 ? "both" : "them all")}."
+                    $"It lies in line with {List(others)}, so one rip (cut {cut.Number}) serves {(others.Length == 1 ? "both" : "them all")}: one line to mark instead of {others.Length + 1}."
                 ) with
                 {
                     With = others,

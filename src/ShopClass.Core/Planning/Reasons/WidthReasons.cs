@@ -15,7 +15,7 @@ internal static class WidthReasons
         var edges = blank.Board.HasStraightEdges ? " and keeps both straight edges" : "";
         return blank.Because(
             ReasonKind.WholeWidth,
-            $"It takes the whole width of {blank.Board.Name}, so it needs no rip{edges}."
+            $"It takes the whole width of {blank.Board.Name}, so it saves a rip of {blank.Say(blank.Rect.Along)}{edges}."
         );
     }
 
@@ -27,7 +27,7 @@ internal static class WidthReasons
         return IsSaid(blank, over)
             ? blank.Because(
                 ReasonKind.SurplusWidth,
-                $"It keeps {blank.Say(over)} more than it needs across the board until it is brought to size{(isSliver ? ", instead of a rip for a strip too narrow to keep" : "")}."
+                $"It keeps {blank.Say(over)} more than it needs across the board until it is brought to size{(isSliver ? $", instead of a rip of {blank.Say(blank.Rect.Along)} for a strip too narrow to keep" : "")}."
             ) with
             {
                 Amount = over,
@@ -41,7 +41,7 @@ internal static class WidthReasons
         return IsSaid(blank, over) && blank.Rect.To == blank.Section.To
             ? blank.Because(
                 ReasonKind.SurplusLength,
-                $"It keeps {blank.Say(over)} more than it needs along the board, up to the end of its section, until it is brought to size."
+                $"It keeps {blank.Say(over)} more than it needs along the board, up to the end of its section, until it is brought to size: that saves a rough crosscut of {blank.Say(blank.Rect.Across)}."
             ) with
             {
                 Amount = over,

@@ -24,15 +24,14 @@ internal sealed class CutWriter(Board board, CourseRules rules, IReadOnlyList<La
             {
                 (true, _) =>
                     "A bad end goes first: it may hide splits and dirt that no blank should have.",
-                (_, Turn.LongLeftover) =>
-                    "The long leftover comes off first: what stays is lighter and easier to hold.",
-                (_, Turn.ToKeepLength) =>
-                    "Sawn in this order so that what is left stays long enough to hold.",
+                (_, Turn.LongLeftover) => LeftoverFirst(turn),
+                (_, Turn.ToKeepLength) => KeepsLength(turn),
                 _ when beside.RipLines.Count == 0 =>
-                    "It takes the board's full width and needs no rip, so a crosscut is all it gets.",
+                    $"It takes the board's full width and needs no rip: a crosscut of {Say(piece.Across)} is all it gets.",
                 _ when beside.Sections > 1 =>
-                    "Its parts have the same rip lines, so they leave the board in one length and are ripped as one.",
-                _ => "Brings the board down to a length that is handier to rip.",
+                    $"Its parts have the same rip lines, so they leave the board in one length of {Say(beside.Along.Long)}: {Count(beside.RipLines.Count, "rip")} instead of {beside.RipLines.Count * beside.Sections}.",
+                _ =>
+                    $"Brings the board down from {Say(turn.Piece.Long)} to {Say(beside.Along.Long)}, which is handier to rip.",
             }
         );
 
@@ -48,10 +47,11 @@ internal sealed class CutWriter(Board board, CourseRules rules, IReadOnlyList<La
             Reason = length switch
             {
                 { KeepsWaste: true } =>
-                    "The waste beside it stays on until it is ripped: it gives length to hold.",
+                    $"The waste beside it stays on until it is ripped: that gives {Say(piece.Along)} to hold.",
                 { Sections: > 1 } =>
-                    "Ripped while still joined: longer to hold, one setting, one line to mark.",
-                _ => "Ripped before it is crosscut shorter, while there is length to hold.",
+                    $"Ripped while still joined: {Say(piece.Along)} to hold, one setting, one line to mark instead of {length.Sections}.",
+                _ =>
+                    $"Ripped before it is crosscut shorter, while there is a length of {Say(piece.Along)} to hold.",
             },
         };
     }
@@ -64,15 +64,35 @@ internal sealed class CutWriter(Board board, CourseRules rules, IReadOnlyList<La
             CutKind.Crosscut,
             turn.Why switch
             {
-                Turn.LongLeftover =>
-                    "The long leftover comes off first: what stays is lighter and easier to hold.",
-                Turn.ToKeepLength =>
-                    "Sawn in this order so that what is left stays long enough to hold.",
+                Turn.LongLeftover => LeftoverFirst(turn),
+                Turn.ToKeepLength => KeepsLength(turn),
                 _ when length.Sections > 1 =>
-                    "The rip is done, so what was kept joined for it can come apart.",
-                _ => "Crosscut after the rip, which needed the length to hold.",
+                    $"The rip is done, so the {Say(length.Along.Long)} kept joined for it can come apart.",
+                _ =>
+                    $"Crosscut after the rip, which needed the length of {Say(length.Along.Long)} to hold.",
             }
         );
+
+    private string LeftoverFirst(TurnOf turn)
+    {
+        var (near, far) = Sides(turn);
+        var (off, stays) = blanks.Any(b => near.Holds(b.Along)) ? (far, near) : (near, far);
+        return $"The leftover of {Say(off.Long)} comes off first: the {Say(stays.Long)} that stay are lighter and easier to hold.";
+    }
+
+    private string KeepsLength(TurnOf turn)
+    {
+        var (near, far) = Sides(turn);
+        return $"Sawn in this order so that {Say(Length.Max(near.Long, far.Long))} stay together, long enough to hold.";
+    }
+
+    private static (Stretch Near, Stretch Far) Sides(TurnOf turn) =>
+        (new(turn.Piece.From, turn.Line.Kerf.From), new(turn.Line.Kerf.To, turn.Piece.To));
+
+    private string Say(Length length) => LengthWriter.WriteWithUnit(length, rules.Precision);
+
+    private static string Count(int number, string what) =>
+        number == 1 ? $"1 {what}" : $"{number} {what}s";
 
     private Cut Crosscut(BoardRect whole, TurnOf turn, CutKind kind, string reason)
     {

@@ -150,7 +150,7 @@ public class ReasonTests
         Says(
             "A1",
             ReasonKind.OneCrosscut,
-            "It shares a section with B1 of the same sawn length, so one crosscut (cut 1) serves both.",
+            "It shares a section with B1 of the same sawn length, so one crosscut (cut 1) serves both: one line to mark instead of 2.",
             Why([Plank("1", 100, 900)], Part("A", 1, 60, 700), Part("B", 1, 38, 700))
         );
         Never(ReasonKind.OneCrosscut, Why([Plank("1", 100, 700)], Part("A", 2, 100, 300)));
@@ -179,7 +179,7 @@ public class ReasonTests
         Says(
             "B1",
             ReasonKind.WithinLength,
-            "It comes out of the width beside A1, within the length that takes anyway, so it uses up no more length of board.",
+            "It comes out of the width beside A1, within the length that takes anyway; by itself it would use up 200 mm more of the board's length.",
             reasons
         );
         Says(
@@ -197,7 +197,7 @@ public class ReasonTests
         Says(
             "A1",
             ReasonKind.OneRip,
-            "It lies in line with A2, so one rip (cut 2) serves both.",
+            "It lies in line with A2, so one rip (cut 2) serves both: one line to mark instead of 2.",
             Why([Plank("1", 180, 700)], Part("A", 2, 100, 300))
         );
         Never(ReasonKind.OneRip, Why([Plank("1", 100, 700)], Part("A", 2, 100, 300)));
@@ -209,7 +209,7 @@ public class ReasonTests
         Says(
             "A1",
             ReasonKind.WholeWidth,
-            "It takes the whole width of Board 1, so it needs no rip.",
+            "It takes the whole width of Board 1, so it saves a rip of 300 mm.",
             Why([Plank("1", 100, 700)], Part("A", 2, 100, 300))
         );
         Never(ReasonKind.WholeWidth, Why([Plank("1", 200, 700)], Part("A", 1, 100, 300)));
@@ -293,7 +293,7 @@ public class ReasonTests
         Says(
             "B1",
             ReasonKind.SurplusLength,
-            "It keeps 5 mm more than it needs along the board, up to the end of its section, until it is brought to size.",
+            "It keeps 5 mm more than it needs along the board, up to the end of its section, until it is brought to size: that saves a rough crosscut of 38 mm.",
             BlankReasons.Of(
                 CheckedPlan.Make(request, cancel: TestContext.Current.CancellationToken)
             )
@@ -310,7 +310,7 @@ public class ReasonTests
         Says(
             "A1",
             ReasonKind.SurplusWidth,
-            "It keeps 10 mm more than it needs across the board until it is brought to size, instead of a rip for a strip too narrow to keep.",
+            "It keeps 10 mm more than it needs across the board until it is brought to size, instead of a rip of 300 mm for a strip too narrow to keep.",
             Why([Plank("1", 110, 400)], Part("A", 1, 100, 300))
         );
         Never(ReasonKind.SurplusWidth, Why([Plank("1", 100, 400)], Part("A", 1, 100, 300)));
