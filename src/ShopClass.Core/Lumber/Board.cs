@@ -78,6 +78,10 @@ public sealed record Board
 
     /// <summary>Whether both faces came planed.</summary>
     public bool HasPlanedFaces => Surfacing is not Surfacing.Rough;
+
+    /// <summary>Whether it is true as it came: planed faces, straight edges, and flat.</summary>
+    public bool IsTrue =>
+        HasPlanedFaces && HasStraightEdges && Warp.IsFlat(this, SmallestWidth, Length);
 }
 
 /// <summary>What is wrong at a place. All are words of the grading rules and the shop.</summary>

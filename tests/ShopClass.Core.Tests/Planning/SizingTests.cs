@@ -79,7 +79,7 @@ public class SizingTests
         Assert.True(straight.Steps.Sum(s => s.Time.Busy) < over.Steps.Sum(s => s.Time.Busy));
         // A knife line needs a reference: the board's is marked before the first.
         Assert.Equal(
-            ["Mark the reference face and edge of Board 1"],
+            ["Mark the reference face and edge of “Board 1”"],
             straight
                 .Steps.TakeWhile(s => s.Line is not LineKind.Knife)
                 .Where(s => s.Kind is StepKind.MarkReference)
@@ -100,6 +100,14 @@ public class SizingTests
         );
         Assert.All(made.Sequence.Cuts, c => Assert.Equal(CutClass.Third, c.Class));
         Assert.Null(Sizing.Sentence(made));
+    }
+
+    [Fact]
+    public void A_cupped_board_has_no_such_choice()
+    {
+        var flat = Ask(Surfacing.S4S);
+        var cupped = flat.Boards[0] with { Cup = Wood.In(0, 1, 16) };
+        Assert.Null(Pair(flat with { Boards = [cupped] }));
     }
 
     [Fact]

@@ -1,4 +1,3 @@
-using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 
 namespace ShopClass.Core.Planning.Alternatives;
@@ -18,9 +17,6 @@ public sealed record SizingPair(CheckedPlan Oversize, CheckedPlan Straight);
 /// <summary>Whether and how blanks may be sawn straight to size.</summary>
 public static class Sizing
 {
-    /// <summary>Whether a board came true from the mill: planed faces and two straight edges.</summary>
-    public static bool IsTrue(Board board) => board.HasPlanedFaces && board.HasStraightEdges;
-
     /// <summary>The same request for blanks without a length allowance.</summary>
     public static PlanningRequest StraightToSize(this PlanningRequest request) =>
         request with
@@ -28,14 +24,10 @@ public static class Sizing
             Rules = request.Rules with { LengthAllowance = Length.Zero },
         };
 
-    /// <summary>Whether the blanks of a board are sawn straight to length: they have no length allowance and the board is true.</summary>
-    public static bool IsStraight(PlanningRequest request, Board board) =>
-        request.Rules.LengthAllowance == Length.Zero && IsTrue(board);
-
     /// <summary>Whether all boards a plan cuts are true already.</summary>
     public static bool IsOnTrueBoards(CheckedPlan made) =>
         made.Plan.Boards.Count > 0
-        && made.Plan.Boards.All(l => IsTrue(made.Request.Boards.First(b => b.Id == l.BoardId)));
+        && made.Plan.Boards.All(l => made.Request.Boards.First(b => b.Id == l.BoardId).IsTrue);
 
     /// <summary>Which of the two a plan on true boards is, for people; null for one on other boards.</summary>
     public static string? Sentence(CheckedPlan made)

@@ -22,7 +22,13 @@ internal static class BetweenBoards
         one.Board.SmallestWidth == other.Board.SmallestWidth
         && one.Board.Thickness == other.Board.Thickness
         && one.Board.Surfacing == other.Board.Surfacing
-        && one.Board.SpeciesId == other.Board.SpeciesId;
+        && one.Board.SpeciesId == other.Board.SpeciesId
+        && IsFlat(one)
+        && IsFlat(other);
+
+    /// <summary>What a hollow or twisted board takes of a blank's thickness is its own.</summary>
+    private static bool IsFlat(LaidBoard board) =>
+        board.Board.Cup <= Length.Zero && board.Board.Twist <= Length.Zero;
 
     private static IEnumerable<LaidOut> Moved(LaidOut laid, int from, int to)
     {

@@ -10,9 +10,7 @@ internal sealed class CutWriter(Board board, CourseRules rules, IReadOnlyList<La
     private readonly SideNames names = new(board, rules, blanks);
 
     /// <summary>No allowance and a true board: what the saw leaves is the finished length.</summary>
-    private bool IsSawnStraightToLength =>
-        rules.LengthAllowance == Length.Zero
-        && board is { HasPlanedFaces: true, HasStraightEdges: true };
+    private bool IsSawnStraightToLength => rules.LengthAllowance == Length.Zero && board.IsTrue;
 
     /// <summary>A crosscut that brings the board down to lengths.</summary>
     public Cut ToLength(BoardRect piece, TurnOf turn, BoardLength beside, bool isEndTrim) =>

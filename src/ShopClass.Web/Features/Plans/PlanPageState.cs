@@ -20,7 +20,7 @@ public sealed class PlanPageState
         RequestByTheCourse is { } request
         && Shown is { Checked: var shown }
         && shown.Request.Rules.LengthAllowance == Length.Zero
-        && request.Boards.All(Sizing.IsTrue)
+        && request.Boards.All(b => b.IsTrue)
             ? request.StraightToSize()
             : RequestByTheCourse;
 
