@@ -44,6 +44,20 @@ public sealed class JoinDesk(
     }
 
     /// <summary>
+    /// The class code a kit's label stands for now: it lets somebody ask, as the code on the board does. Null when there is no
+    /// such student, or the door is not open.
+    /// </summary>
+    public async Task<string?> CodeOfKitAsync(Guid studentId, CancellationToken cancel = default)
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var door = await shop.Set<DoorRow>()
+            .AsNoTracking()
+            .Include(d => d.Course)
+            .SingleOrDefaultAsync(d => d.Course!.Students.Any(s => s.Id == studentId), cancel);
+        return door is not null && IsOpen(door) ? JoinCode.Write(door.Code) : null;
+    }
+
+    /// <summary>
     /// Comes with the class code and a name. A listed name that has no device yet is let in where the door says so; any
     /// other waits. Refuses a code that opens nothing (field "Code") and a name that is none (field "Name").
     /// </summary>

@@ -33,6 +33,10 @@ internal sealed class Office : IAsyncDisposable
         screen.Services.AddSingleton(store.Services.GetRequiredService<RackStore>());
         screen.Services.AddSingleton(store.Services.GetRequiredService<OrderStore>());
         screen.Services.AddSingleton(store.Services.GetRequiredService<KitStore>());
+        screen.Services.AddSingleton(
+            store.Services.GetRequiredService<ShopClass.Data.Tools.ToolStore>()
+        );
+        screen.Services.AddSingleton(store.Progress);
         screen.Services.AddSingleton(TimeProvider.System);
         screen.Services.AddSingleton<PrintTray>();
     }

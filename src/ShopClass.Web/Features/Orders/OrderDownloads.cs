@@ -18,6 +18,7 @@ public static class OrderDownloads
         MapOrder(routes, "kits", (order, _) => OrderCsv.Kits(order));
         MapOrder(routes, "costs", OrderCsv.Costs);
         Printing.PrintTray.Map(routes);
+        Printing.KitDoor.Map(routes);
     }
 
     private static void MapOrder(

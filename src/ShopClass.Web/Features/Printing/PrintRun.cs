@@ -265,6 +265,10 @@ public sealed class PrintRun(
             return [];
         }
 
+        if (source.Desk.Address.Length == 0)
+            _leftOut.Add(
+                "Kit labels: they carry no code, because the address of this app in the shop is not set. Set it under “Labels and codes” below."
+            );
         var labels = source
             .Students.Index()
             .Where(s => choice.Students.Contains(s.Item.Id))
@@ -298,7 +302,7 @@ public sealed class PrintRun(
             ),
             source.Desk.Address.Length == 0
                 ? null
-                : $"{source.Desk.Address}/courses/{source.Course.Id}/students/{student.Id}?project={source.Project.Id}"
+                : source.Desk.Address + KitDoor.AddressOf(student.Id, source.Project.Id)
         );
 
     private void LeaveOut(SheetKind kind, string why) =>
