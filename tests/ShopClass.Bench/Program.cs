@@ -21,6 +21,7 @@ return args.FirstOrDefault() switch
         arguments.Number("times", 5)
     ),
     "orders" => OrdersBench.Run(arguments),
+    "remakes" => RemakesBench.Run(),
     "lessons" => await LessonsBench.Run(),
     "ticks" => await TicksBench.Run(
         arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll",
@@ -59,6 +60,8 @@ static int Usage()
             orders wood for a class in every way, then prints its sheets and everyone's kit sheet
         lessons
             plans classes of made-up work and the demo course by the rule and then with the solver; every plan is reviewed
+        remakes
+            spoils every part of the demo projects after every cut: ms until the ways out are there
         micro [BenchmarkDotNet options]
             times the planner's inner kernels
         """

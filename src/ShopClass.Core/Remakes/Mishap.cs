@@ -20,6 +20,12 @@ public sealed record Mishap
     /// beside it may still serve.
     /// </summary>
     public BoardRect? Lost { get; init; }
+
+    /// <summary>The plan followed first, where the blank was remade since; null when <see cref="Plan"/> is that plan.</summary>
+    public CheckedPlan? First { get; init; }
+
+    /// <summary>Other plans whose pieces lie on the bench too: remakes, and the first plan beside a remade blank.</summary>
+    public IReadOnlyList<PlanAtHand> Others { get; init; } = [];
 }
 
 /// <summary>What else can be had besides the student's own wood.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
@@ -14,6 +15,7 @@ internal sealed class PiecesAtHand
 {
     private readonly Mishap mishap;
     private readonly IReadOnlyList<Piece> pieces;
+    private readonly List<(string BoardId, BoardRect Rect)> used;
 
     public PiecesAtHand(Mishap mishap)
     {
@@ -22,6 +24,14 @@ internal sealed class PiecesAtHand
         ArgumentOutOfRangeException.ThrowIfNegative(mishap.CutsMade);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(mishap.CutsMade, steps.Count - 1);
         pieces = steps[mishap.CutsMade].Pieces;
+        used =
+        [
+            .. from other in mishap.Others.Select(o => o.Plan).Append(mishap.Plan)
+            from layout in other.Plan.Boards
+            let place = PlaceIn(layout.BoardId)
+            where place is not null
+            select place.Value,
+        ];
         Place = PlaceOf(mishap.Plan.Plan, mishap.Spoiled);
         Spare = Spares.Of(mishap.Plan);
     }
@@ -39,14 +49,15 @@ internal sealed class PiecesAtHand
     public IReadOnlyList<Board> Free =>
         [
             .. Remainders(),
-            .. LeftOver.Select((p, i) => AsBoard(p.BoardId, p.Rect, FreeId(i), FreeName(p))),
+            .. LeftOver.Select(p => AsBoard(p.BoardId, p.Rect, IdOf("free", p), FreeName(p))),
+            .. Beside,
         ];
 
     /// <summary>Which of <see cref="Free"/> holds the wood kept for the spare; null while it is not sawn free.</summary>
     public string? ReservedId =>
         Spare is { } spare
             ? LeftOver
-                .Select((p, i) => (Piece: p, Id: FreeId(i)))
+                .Select(p => (Piece: p, Id: IdOf("free", p)))
                 .Where(x => x.Piece.BoardId == spare.BoardId && x.Piece.Rect.Contains(spare.Place))
                 .Select(x => x.Id)
                 .FirstOrDefault()
@@ -56,10 +67,9 @@ internal sealed class PiecesAtHand
     public IReadOnlyList<Board> Unsawn =>
         [
             .. pieces
-                .Where(p => p.Fate is PieceFate.Stock)
-                .Select(
-                    (p, i) =>
-                        AsBoard(p.BoardId, p.Rect, $"unsawn {i + 1}", $"rest of {Name(p.BoardId)}")
+                .Where(p => p.Fate is PieceFate.Stock && !IsUsed(p))
+                .Select(p =>
+                    AsBoard(p.BoardId, p.Rect, IdOf("unsawn", p), $"rest of {Name(p.BoardId)}")
                 ),
         ];
 
@@ -116,9 +126,62 @@ internal sealed class PiecesAtHand
     }
 
     private IEnumerable<Piece> LeftOver =>
-        pieces.Where(p => p.Fate is PieceFate.Offcut or PieceFate.Waste);
+        pieces.Where(p => p.Fate is PieceFate.Offcut or PieceFate.Waste && !IsUsed(p));
 
-    private static string FreeId(int index) => $"free {index + 1}";
+    // What lies free from the other plans.
+    private IEnumerable<Board> Beside =>
+        from other in mishap.Others
+        from piece in other.Plan.Rehearsal.Steps[other.CutsMade].Pieces
+        where piece.Fate is PieceFate.Offcut or PieceFate.Waste && !IsUsed(piece)
+        select AsBoard(
+            other.Plan.Request.Boards.First(b => b.Id == piece.BoardId),
+            piece.Rect,
+            IdOf("free", piece),
+            FreeName(piece)
+        );
+
+    // Earlier remakes saw pieces as their boards, and a piece's id says where it lay.
+    private bool IsUsed(Piece piece) =>
+        used.Any(u => u.BoardId == piece.BoardId && u.Rect.Overlaps(piece.Rect));
+
+    private static string IdOf(string what, Piece piece) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{what} {piece.BoardId} {piece.Rect.From.Ticks}-{piece.Rect.To.Ticks}-{piece.Rect.Near.Ticks}-{piece.Rect.Far.Ticks}"
+        );
+
+    private static (string BoardId, BoardRect Rect)? PlaceIn(string id)
+    {
+        var (first, last) = (id.IndexOf(' ', StringComparison.Ordinal), id.LastIndexOf(' '));
+        if (first < 0 || last <= first)
+            return null;
+        var sides = id[(last + 1)..].Split('-');
+        if (sides.Length != 4)
+            return null;
+        var ticks = new long[4];
+        for (var i = 0; i < 4; i++)
+        {
+            if (
+                !long.TryParse(
+                    sides[i],
+                    NumberStyles.None,
+                    CultureInfo.InvariantCulture,
+                    out ticks[i]
+                )
+            )
+                return null;
+        }
+
+        return (
+            id[(first + 1)..last],
+            new(
+                Length.FromTicks(ticks[0]),
+                Length.FromTicks(ticks[1]),
+                Length.FromTicks(ticks[2]),
+                Length.FromTicks(ticks[3])
+            )
+        );
+    }
 
     private static string FreeName(Piece piece) =>
         piece.Fate is PieceFate.Offcut ? "offcut" : "waste";
@@ -127,10 +190,11 @@ internal sealed class PiecesAtHand
 
     private Board Source(string boardId) => mishap.Plan.Request.Boards.First(b => b.Id == boardId);
 
-    private Board AsBoard(string boardId, BoardRect rect, string id, string name)
-    {
-        var board = Source(boardId);
-        return SawnPiece.Of(
+    private Board AsBoard(string boardId, BoardRect rect, string id, string name) =>
+        AsBoard(Source(boardId), rect, id, name);
+
+    private Board AsBoard(Board board, BoardRect rect, string id, string name) =>
+        SawnPiece.Of(
             board.Id == Place.BoardId
                 ? board with
                 {
@@ -141,5 +205,4 @@ internal sealed class PiecesAtHand
             id,
             name
         );
-    }
 }

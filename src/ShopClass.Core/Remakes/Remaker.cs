@@ -43,11 +43,34 @@ public static class Remaker
 
     private sealed record Bench(Mishap Mishap, PiecesAtHand Pieces)
     {
-        public PlanningRequest Request => Mishap.Plan.Request;
+        /// <summary>What the first plan was asked, with the sizes a smaller remake has changed since.</summary>
+        public PlanningRequest Request { get; } =
+            Mishap.First is not { } first
+                ? Mishap.Plan.Request
+                : first.Request with
+                {
+                    Project = Resized(first.Request.Project, Mishap.Plan.Request.Project),
+                };
 
         public BlankKey Spoiled => Mishap.Spoiled;
 
         public Part Part => Request.Project.Parts.First(p => p.Letter == Spoiled.Part);
+
+        private static Project Resized(Project first, Project remade) =>
+            first with
+            {
+                Parts =
+                [
+                    .. first.Parts.Select(p =>
+                        remade.Parts.FirstOrDefault(r => r.Letter == p.Letter) is { } now
+                            ? p with
+                            {
+                                Finished = now.Finished,
+                            }
+                            : p
+                    ),
+                ],
+            };
 
         /// <summary>The spoiled blank alone, with these finished sizes.</summary>
         public RemakeParts Alone(Project project) =>
@@ -283,7 +306,9 @@ public static class Remaker
 
     private static string OtherSpecies(Bench bench, CheckedPlan plan)
     {
-        var own = bench.Request.Boards.First(b => b.Id == bench.Pieces.Place.BoardId).SpeciesId;
+        var own = bench
+            .Mishap.Plan.Request.Boards.First(b => b.Id == bench.Pieces.Place.BoardId)
+            .SpeciesId;
         return plan.Plan.Boards.All(l =>
             plan.Request.Boards.First(b => b.Id == l.BoardId).SpeciesId == own
         )

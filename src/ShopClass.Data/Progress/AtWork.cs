@@ -11,16 +11,18 @@ internal static class AtWork
         StudentView student,
         Guid courseId,
         StoredPlan? plan,
+        IEnumerable<RemakeInHand> remakes,
         IReadOnlyList<StepActionRow> said
     )
     {
         if (plan is null)
             return new(student.Id, student.Shown, null, null, [], [], [], []);
-        var progress = WorkProgress.Of(plan.Work.Steps, said.Select(a => a.ToAction()));
+        var inHand = Standing.Of(plan, courseId, remakes, said);
+        var progress = inHand.Progress;
         return new(
             student.Id,
             student.Shown,
-            new(plan, courseId, progress),
+            inHand,
             said.LastOrDefault(a => !a.ByInstructor)?.StoredUtc,
             Waiting(s => s.NeedsHelp, StepActionKind.NeedHelp),
             Waiting(s => s.Check is CheckState.Waiting, StepActionKind.PleaseCheck),

@@ -1,4 +1,7 @@
+using ShopClass.Core.Planning;
 using ShopClass.Core.Progress;
+using ShopClass.Core.Remakes;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Plans;
 
 namespace ShopClass.Data.Progress;
@@ -7,7 +10,15 @@ namespace ShopClass.Data.Progress;
 /// <param name="Plan">The plan with its steps, as it was stored. Whether it is out of date is not looked at.</param>
 /// <param name="CourseId">The student's course.</param>
 /// <param name="Progress">How its steps stand.</param>
-public sealed record PlanInHand(StoredPlan Plan, Guid CourseId, WorkProgress Progress);
+public sealed record PlanInHand(StoredPlan Plan, Guid CourseId, WorkProgress Progress)
+{
+    /// <summary>Its steps joined with those of its remakes; null where nothing was remade.</summary>
+    public RemadeWork? Remade { get; init; }
+
+    /// <summary>The plan a step is drawn from: a remake's own, or this one.</summary>
+    public CheckedPlan PlanOf(Step step) =>
+        Remade?.Plans.GetValueOrDefault(step.Id) ?? Plan.Checked;
+}
 
 /// <summary>A step that waits for somebody.</summary>
 /// <param name="State">How it stands.</param>

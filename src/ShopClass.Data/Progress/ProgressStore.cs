@@ -28,6 +28,7 @@ public sealed class ProgressStore(
     ];
 
     private readonly PlansInHand inHand = new(plans);
+    private readonly RemakesInHand remakesInHand = new();
     private readonly Turns oneAtATime = new();
 
     /// <summary>A plan and how far it is done; null when it is not the viewer's.</summary>
@@ -111,30 +112,35 @@ public sealed class ProgressStore(
         if (await CourseOfAsync(shop, viewer, Deed.WorkTheRoom, planId, cancel) is not { } course)
             return Outcome<PlanInHand>.NotFound();
         var said = await SaidAsync(shop, planId, cancel);
+        var remakes = await RemakesAsync(shop, planId, cancel);
         var there = await shop.Set<StepActionRow>()
             .AsNoTracking()
             .SingleOrDefaultAsync(a => a.Id == action.Id, cancel);
         if (there is not null)
             return
                 there.PlanId == planId && there.StepId == action.StepId && there.Kind == action.Kind
-                ? Outcome<PlanInHand>.Saved(InHand(plan, course.CourseId, said))
+                ? Outcome<PlanInHand>.Saved(Standing.Of(plan, course.CourseId, remakes, said))
                 : Outcome<PlanInHand>.Refused(Problems.SaidAlready);
         if (course.IsArchived)
             return Outcome<PlanInHand>.Refused(Wording.CourseIsArchived);
+        var now = Standing.Of(plan, course.CourseId, remakes, said);
         if (
             viewer is StudentViewer
             && course.BoardsWaitForYes
-            && await WaitsForYesAsync(shop, plan, action, cancel) is { } waits
+            && await WaitsForYesAsync(shop, now, action, cancel) is { } waits
         )
             return Outcome<PlanInHand>.Refused(waits);
         var tidy = action with { Text = Wording.Tidy(action.Text) };
-        if (ProblemWith(viewer, WorkProgress.Of(plan.Work.Steps, said), tidy) is { } problem)
+        if (ProblemWith(viewer, now.Progress, tidy) is { } problem)
             return Outcome<PlanInHand>.Refused(problem);
-        shop.Add(RowFor(viewer, planId, tidy, saidUtc));
+        var row = RowFor(viewer, planId, tidy, saidUtc);
+        shop.Add(row);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
         news.Tell(new(NewsKind.Progress, course.CourseId, plan.StudentId));
-        return Outcome<PlanInHand>.Saved(InHand(plan, course.CourseId, [.. said, tidy]));
+        return Outcome<PlanInHand>.Saved(
+            Standing.Of(plan, course.CourseId, remakes, [.. said, row])
+        );
     }
 
     /// <summary>Where every student of a course is, by shown name. For the instructor; empty for anybody else.</summary>
@@ -162,6 +168,11 @@ public sealed class ProgressStore(
                 .OrderBy(a => a.Number)
                 .ToListAsync(cancel)
         ).ToLookup(a => a.PlanId);
+        var remakes = await remakesInHand.OfAsync(
+            shop,
+            shop.Remakes.Where(r => r.Plan!.Student!.CourseId == courseId),
+            cancel
+        );
         List<StudentAtWork> room = [];
         foreach (
             var student in students
@@ -177,7 +188,11 @@ public sealed class ProgressStore(
                 .ThenByDescending(p => p.Number)
                 .FirstOrDefault();
             var plan = current is null ? null : await inHand.FindAsync(viewer, current.Id, cancel);
-            room.Add(AtWork.Of(student, courseId, plan, plan is null ? [] : [.. said[plan.Id]]));
+            room.Add(
+                plan is null
+                    ? AtWork.Of(student, courseId, null, [], [])
+                    : AtWork.Of(student, courseId, plan, remakes[plan.Id], [.. said[plan.Id]])
+            );
         }
 
         return room;
@@ -203,18 +218,18 @@ public sealed class ProgressStore(
     // Nothing is sawn from a board before the instructor has said yes to it, where the course wants that.
     private static async Task<FieldProblem?> WaitsForYesAsync(
         ShopContext shop,
-        StoredPlan plan,
+        PlanInHand work,
         StepAction action,
         CancellationToken cancel
     )
     {
         if (
             action.Kind is not StepActionKind.Tick
-            || plan.Work.Steps.FirstOrDefault(s => s.Id == action.StepId)?.Saw is null
+            || work.Progress.Find(action.StepId)?.Step.Saw is null
         )
             return null;
-        var boards = plan
-            .Checked.Request.Boards.Where(b => Guid.TryParse(b.Id, out _))
+        var boards = work
+            .Plan.Checked.Request.Boards.Where(b => Guid.TryParse(b.Id, out _))
             .Select(b => Guid.Parse(b.Id))
             .ToList();
         return await BoardYesStore.WaitingAsync(shop, boards, cancel) is [var name, ..]
@@ -252,29 +267,34 @@ public sealed class ProgressStore(
     )
     {
         return await inHand.FindAsync(viewer, planId, cancel) is { } plan
-            ? InHand(plan, courseId, await SaidAsync(shop, planId, cancel))
+            ? Standing.Of(
+                plan,
+                courseId,
+                await RemakesAsync(shop, planId, cancel),
+                await SaidAsync(shop, planId, cancel)
+            )
             : null;
     }
 
-    private static PlanInHand InHand(
-        StoredPlan plan,
-        Guid courseId,
-        IReadOnlyList<StepAction> said
-    ) => new(plan, courseId, WorkProgress.Of(plan.Work.Steps, said));
-
-    private static async Task<IReadOnlyList<StepAction>> SaidAsync(
+    private async Task<IEnumerable<RemakeInHand>> RemakesAsync(
         ShopContext shop,
         Guid planId,
         CancellationToken cancel
-    )
-    {
-        var rows = await shop.Set<StepActionRow>()
+    ) =>
+        (await remakesInHand.OfAsync(shop, shop.Remakes.Where(r => r.PlanId == planId), cancel))[
+            planId
+        ];
+
+    private static Task<List<StepActionRow>> SaidAsync(
+        ShopContext shop,
+        Guid planId,
+        CancellationToken cancel
+    ) =>
+        shop.Set<StepActionRow>()
             .AsNoTracking()
             .Where(a => a.PlanId == planId)
             .OrderBy(a => a.Number)
             .ToListAsync(cancel);
-        return [.. rows.Select(r => r.ToAction())];
-    }
 
     private static Task<CourseOf?> CourseOfAsync(
         ShopContext shop,

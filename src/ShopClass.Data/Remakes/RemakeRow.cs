@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using ShopClass.Core.Remakes;
 using ShopClass.Data.Plans;
+using ShopClass.Data.Store;
 
 namespace ShopClass.Data.Remakes;
 
@@ -31,6 +32,9 @@ public sealed class RemakeRow
 
     /// <summary>The option that was chosen, as JSON, gzip.</summary>
     public required byte[] Option { get; set; }
+
+    internal RemakeMade ToMade() =>
+        new(Number, new(Part, Copy, Strip), CutsMade, Packed.Unpack<RemakeOption>(Option));
 }
 
 internal sealed class RemakeMap : IEntityTypeConfiguration<RemakeRow>

@@ -89,7 +89,7 @@ public sealed class RemakeStore(IDbContextFactory<ShopContext> factory, TimeProv
         int before
     )
     {
-        if (PlanSnapshot.Fingerprint(mishap.Plan) != planFingerprint)
+        if (PlanSnapshot.Fingerprint(mishap.First ?? mishap.Plan) != planFingerprint)
             return new("Plan", "This belongs to another plan version. Open the plan again.");
         if (before >= MostOfAPlan)
             return new(

@@ -19,4 +19,8 @@ public sealed record StoredRemake(
     BlankKey Spoiled,
     int CutsMade,
     RemakeOption Option
-);
+)
+{
+    /// <summary>The same as the ways out of later mishaps ask for it.</summary>
+    public RemakeMade ToMade() => new(Number, Spoiled, CutsMade, Option);
+}

@@ -25,7 +25,7 @@ public class SpoilAnythingTests
             TestContext.Current.CancellationToken
         );
         var rack = plan.Request.Boards[0] with { Id = "rack 1", Name = "the long one" };
-        for (var cuts = 0; cuts <= plan.Sequence.Cuts.Count; cuts += 3)
+        for (var cuts = 0; cuts <= plan.Sequence.Cuts.Count; cuts++)
         {
             foreach (var (_, _, blank) in PiecesAtHand.Placed(plan.Plan))
             {

@@ -19,20 +19,38 @@ public enum WhatIsLeft
 }
 
 /// <summary>What somebody says about a spoiled part, before the ways out are looked for.</summary>
-public sealed class SpoiledDraft(CheckedPlan plan)
+public sealed class SpoiledDraft(CheckedPlan plan, IReadOnlyList<RemakeMade>? remakes = null)
 {
-    /// <summary>Where each blank lies, by its name.</summary>
+    private readonly IReadOnlyList<RemakeMade> made = remakes ?? [];
+    private BlankKey? spoiled;
+
+    /// <summary>Where each blank lies, by its name, in the plan it comes from now.</summary>
     public IReadOnlyDictionary<BlankKey, BoardRect> Places { get; } =
         (
-            from layout in plan.Plan.Boards
+            from source in (remakes ?? []).Select(r => r.Plan).OfType<CheckedPlan>().Prepend(plan)
+            from layout in source.Plan.Boards
             from section in layout.Sections
             from strip in section.Strips
             from blank in strip.Blanks
+            where ReferenceEquals(Mishaps.PlanOf(plan, remakes ?? [], blank.Key), source)
             orderby blank.Key
             select (blank.Key, Rect: blank.In(strip))
         ).ToDictionary(b => b.Key, b => b.Rect);
 
-    public BlankKey? Spoiled { get; set; }
+    /// <summary>The plan the spoiled blank comes from: the first, or the remake that made it.</summary>
+    public CheckedPlan Plan => Spoiled is { } key ? Mishaps.PlanOf(plan, made, key) : plan;
+
+    public BlankKey? Spoiled
+    {
+        get => spoiled;
+        set
+        {
+            var before = Plan;
+            spoiled = value;
+            if (!ReferenceEquals(before, Plan))
+                CutsMade = Plan.Sequence.Cuts.Count;
+        }
+    }
 
     public int CutsMade { get; set; } = plan.Sequence.Cuts.Count;
 
@@ -60,13 +78,7 @@ public sealed class SpoiledDraft(CheckedPlan plan)
     /// <summary>The mishap, or null while something is missing or not right.</summary>
     public Mishap? Mishap =>
         Spoiled is { } key && LengthProblem is null
-            ? new()
-            {
-                Plan = plan,
-                CutsMade = CutsMade,
-                Spoiled = key,
-                Lost = Lost(Places[key]),
-            }
+            ? Mishaps.Now(plan, made, key, CutsMade, Lost(Places[key]))
             : null;
 
     private BoardRect? Lost(BoardRect place) =>
