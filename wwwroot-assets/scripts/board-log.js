@@ -12,7 +12,8 @@ function keep(form) {
   const typed = {};
   for (const field of form.elements) {
     if (!field.name?.startsWith("Entry.") || field.type === "hidden" || field.type === "submit") continue;
-    if (field.type !== "radio" || field.checked) typed[field.name] = field.value;
+    if (field.type === "checkbox") typed[field.name] = field.checked;
+    else if (field.type !== "radio" || field.checked) typed[field.name] = field.value;
   }
   try {
     localStorage.setItem(here(), JSON.stringify(typed));
@@ -32,7 +33,8 @@ function bringBack() {
   for (const form of document.querySelectorAll("form[data-logging]")) {
     for (const field of form.elements) {
       if (!(field.name in typed) || field.type === "hidden") continue;
-      if (field.type === "radio") field.checked = field.value === typed[field.name];
+      if (field.type === "checkbox") field.checked = typed[field.name] === true;
+      else if (field.type === "radio") field.checked = field.value === typed[field.name];
       else if (field.type !== "submit") field.value = typed[field.name];
     }
   }
