@@ -39,6 +39,8 @@ internal static class Addresses
             ["/courses/{CourseId:guid}/projects/{ProjectId:guid}/guide"] = Course,
             ["/courses/{CourseId:guid}/room"] = Staff,
             ["/courses/{CourseId:guid}/settings"] = "owner",
+            ["/courses/{CourseId:guid}/state"] = Staff,
+            ["/courses/{CourseId:guid}/catch-up/{StudentId:guid}"] = Staff,
             [Student] = "owner, helper, self",
             [Work + "/boards/new"] = "owner, helper, self",
             [Work + "/boards/{BoardId:guid}"] = "owner, helper, self",
@@ -63,11 +65,14 @@ internal static class Addresses
             ["/orders/kits/{orderId:guid}"] = "owner",
             ["/orders/prices/{sellerId:guid}"] = "owner",
             ["/print/set/{id:guid}"] = "owner",
+            ["/sheets/catch-up/{courseId:guid}/{studentId:guid}/{number:int}"] = Staff,
             ["/sheets/guide/{projectId:guid}"] = Course,
             ["/sheets/kit/{planId:guid}"] = "owner, helper, self",
             ["/sheets/lessons/{planId:guid}/lesson/{number:int}"] = Staff,
             ["/sheets/lessons/{planId:guid}/student/{studentId:guid}"] = Staff + ", self",
             ["/sheets/lessons/{planId:guid}/wall/{number:int}"] = Staff,
+            ["/sheets/state/{courseId:guid}"] = Staff,
+            ["/sheets/take-home/{courseId:guid}/{studentId:guid}"] = Staff,
             ["/sheets/steps/{planId:guid}"] = "owner, helper, self",
         };
 

@@ -1,3 +1,7 @@
+using ShopClass.Core.Progress;
+using ShopClass.Core.Sawing.Steps;
+using ShopClass.Data.Lessons;
+using ShopClass.Data.Plans;
 using ShopClass.Data.Progress;
 using ShopClass.Web.Features.Room;
 
@@ -37,6 +41,67 @@ public sealed class RoomBoardTests
         ]);
 
         Assert.Null(room.CommonFault);
+    }
+
+    [Fact]
+    public void Whoever_came_first_has_the_place_and_the_others_wait()
+    {
+        var early = AtTheSaw("Early", minutesAgo: 30);
+        var late = AtTheSaw("Late", minutesAgo: 5);
+        var gone = AtTheSaw("Gone", minutesAgo: 60);
+        var room = new RoomBoard(
+            [late, early, gone],
+            new HashSet<Guid> { late.StudentId, early.StudentId },
+            Now,
+            new(
+                new Dictionary<Guid, StoredLessonPlan>(),
+                new(ShopView.Usual with { Stations = new(1, 9, 9, 9) }, []),
+                DateOnly.FromDateTime(Now)
+            )
+        );
+
+        var at = Assert.Single(room.Stations);
+
+        Assert.Equal((Station.SawBench, 1), (at.Station, at.Places));
+        Assert.Equal(["Early"], at.Names);
+        Assert.Equal(["Late"], at.Waiting);
+    }
+
+    private static StudentAtWork AtTheSaw(string name, int minutesAgo)
+    {
+        var step = new Step
+        {
+            Id = "rip:1",
+            Number = 1,
+            Kind = StepKind.Rip,
+            Skill = Skill.Ripping,
+            Station = Station.SawBench,
+            Title = "Rip A1",
+            Pieces = ["A1"],
+            Reason = "made up",
+            Time = new(0, 300, 0, "made up"),
+        };
+        var student = Guid.NewGuid();
+        var plan = new StoredPlan(
+            Guid.NewGuid(),
+            student,
+            Guid.NewGuid(),
+            1,
+            Now,
+            null!,
+            new WorkSequence([step]),
+            false
+        );
+        return new(
+            student,
+            name,
+            new(plan, Guid.NewGuid(), WorkProgress.Of([step], [])),
+            Now.AddMinutes(-minutesAgo),
+            [],
+            [],
+            [],
+            []
+        );
     }
 
     private static RoomBoard Room(IReadOnlyList<StudentAtWork> students) =>

@@ -4,5 +4,5 @@ namespace ShopClass.Web.Features.Lessons;
 public static class LessonSetup
 {
     public static IServiceCollection AddLessonPages(this IServiceCollection services) =>
-        services.AddSingleton<LessonStores>();
+        services.AddSingleton<LessonStores>().AddSingleton<Room.ClassDesk>();
 }

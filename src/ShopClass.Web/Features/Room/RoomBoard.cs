@@ -1,3 +1,4 @@
+using ShopClass.Core.Lessons;
 using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Progress;
 using ShopClass.Web.Features.Shell;
@@ -12,17 +13,28 @@ public sealed record Call(StudentAtWork Who, StepWaiting What)
     public string Key => $"{Who.InHand!.Plan.Id:N}-{What.State.Step.Number}";
 }
 
-/// <summary>Who works at one sort of station now.</summary>
-public sealed record AtStation(Station Station, IReadOnlyList<string> Names);
+/// <summary>Who works at one sort of station now, and who waits for a place there.</summary>
+/// <param name="Station">The station.</param>
+/// <param name="Places">How many places it has; null where they are not counted.</param>
+/// <param name="Names">Who is there, the longest first: as many as there are places.</param>
+/// <param name="Waiting">Who waits for a place, in the order they came.</param>
+public sealed record AtStation(
+    Station Station,
+    int? Places,
+    IReadOnlyList<string> Names,
+    IReadOnlyList<string> Waiting
+);
 
 /// <summary>Everything the room shows, put in order.</summary>
 /// <param name="Students">All students, by shown name.</param>
 /// <param name="Here">Who is here.</param>
 /// <param name="Now">When it was read.</param>
+/// <param name="Plans">The plans of lessons of the day; null where none were read.</param>
 public sealed record RoomBoard(
     IReadOnlyList<StudentAtWork> Students,
     IReadOnlySet<Guid> Here,
-    DateTime Now
+    DateTime Now,
+    ClassPlans? Plans = null
 )
 {
     private static readonly TimeSpan Evening = TimeSpan.FromHours(5);
@@ -36,17 +48,40 @@ public sealed record RoomBoard(
     /// <summary>Steps with a spoiled piece, the longest waiting first.</summary>
     public IReadOnlyList<Call> Spoiled => Calls(s => s.Spoiled);
 
-    /// <summary>Stations with whoever is here and has work there next, in the order of the shop.</summary>
+    /// <summary>
+    /// Stations with whoever is here and has work there next, in the order of the shop. Whoever came to that step first
+    /// has a place, the others wait.
+    /// </summary>
     public IReadOnlyList<AtStation> Stations =>
         [
             .. from student in Students
             where Here.Contains(student.StudentId)
             let next = student.InHand?.Progress.Next
             where next is not null
-            group student.Shown by next.Step.Station into names
-            orderby names.Key
-            select new AtStation(names.Key, [.. names]),
+            group student by next.Step.Station into there
+            orderby there.Key
+            let names = there
+                .OrderBy(s => s.LastUtc ?? DateTime.MinValue)
+                .ThenBy(s => s.Shown, StringComparer.Ordinal)
+                .Select(s => s.Shown)
+                .ToList()
+            let places = Plans?.Stations?.PlacesAt(there.Key)
+            select new AtStation(
+                there.Key,
+                places,
+                [.. names.Take(places ?? names.Count)],
+                [.. names.Skip(places ?? names.Count)]
+            ),
         ];
+
+    /// <summary>Where a student stands against the plan of lessons; null where there is none.</summary>
+    public PlanStanding? StandingOf(StudentAtWork who) => Plans?.Of(who);
+
+    /// <summary>How many are behind the plan.</summary>
+    public int Behind => Students.Count(s => StandingOf(s) is { Behind: > 0 });
+
+    /// <summary>How many are ahead of it, with nothing overdue.</summary>
+    public int Ahead => Students.Count(s => StandingOf(s) is { Behind: 0, Ahead: > 0 });
 
     /// <summary>
     /// The fault most students had this evening, as a sentence; null unless at least three had it and they are a quarter

@@ -17,6 +17,7 @@ public static class SheetRoutes
         StockNoteRoute.Map(routes);
         LessonSheetRoutes.Map(routes);
         StepSheetRoute.Map(routes);
+        ClassSheetRoutes.Map(routes);
     }
 
     private static async Task<IResult> KitSheetAsync(
