@@ -95,7 +95,10 @@ public static class CatchUp
         return LessonPlanner.Quick(there, TurnMaker.Of(there.Students));
     }
 
-    /// <summary>Skills the student has seen shown, in a lesson they were in, or has used.</summary>
+    /// <summary>
+    /// Skills the student has used, or seen shown: in an earlier lesson they were not listed as absent from and did
+    /// something of. Who has done nothing of a lesson may not have been there, and is shown it again.
+    /// </summary>
     private static HashSet<Skill> Seen(
         LessonRequest request,
         LessonPlan plan,
@@ -103,15 +106,25 @@ public static class CatchUp
         int lesson,
         WorkSequence work,
         WorkProgress progress
-    ) =>
+    )
+    {
+        var done = work.Steps.Where(s => progress.Find(s.Id) is { IsDone: true }).ToList();
+        return
         [
             .. from l in Enumerable.Range(0, lesson)
             where request.Lessons[l].IsAttendedBy(studentId)
+            where
+                plan.Lessons[l]
+                    .Turns.Any(t =>
+                        t.Turn.StudentId == studentId
+                        && done.Exists(d => t.Turn.Steps.Contains(d.Number))
+                    )
             from showing in plan.Lessons[l].Showings
             where showing.StudentId is null || showing.StudentId == studentId
             select showing.Skill,
-            .. work.Steps.Where(s => progress.Find(s.Id) is { IsDone: true }).Select(s => s.Skill),
+            .. done.Select(s => s.Skill),
         ];
+    }
 
     private static bool IsRoughCut(Step step) =>
         step.Class is CutClass.Third

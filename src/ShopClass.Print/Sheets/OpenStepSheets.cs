@@ -40,7 +40,7 @@ public static class CatchUpSheet
     private static readonly Column[] Columns =
     [
         new("", 0.35),
-        new("Step", 0.5, IsStrong: true),
+        new("Step", 0.65, IsStrong: true),
         new("What", 3.4, IsStrong: true),
         new("About", 0.8),
         new("Where", 1.3),

@@ -145,6 +145,25 @@ public class PlanStandingTests
     }
 
     [Fact]
+    public void Whoever_has_done_nothing_of_an_earlier_lesson_is_shown_its_skills_again()
+    {
+        var student = MadeUp.Student("s", MadeUp.Step(1, 60), MadeUp.Step(2, 60));
+        var request = new LessonRequest
+        {
+            Shop = new(2, 2, 2, 1),
+            Lessons = [MadeUp.Evening(0, 75, Skill.MarkingOut), MadeUp.Evening(1, 75)],
+            Students = [student],
+        };
+        var plan = MadeUp.Plan(request);
+
+        bool NeedsShowing(params string[] done) =>
+            CatchUp.For(request, plan, "s", ProgressOf(student, done), 1)[^1].NeedsShowing;
+
+        Assert.True(NeedsShowing());
+        Assert.False(NeedsShowing("step:1"));
+    }
+
+    [Fact]
     public void A_helper_pre_cuts_rough_cuts_that_wait_for_nothing_else()
     {
         static Step Cut(int number, CutClass cut, params int[] after) =>
