@@ -23,7 +23,7 @@ public static class ClassStateSheet
         DateOnly printedOn,
         Paper paper
     ) =>
-        Sheet.Make(
+        new Manuscript(
             new(
                 paper,
                 $"{courseName}: state of the class",
@@ -31,7 +31,7 @@ public static class ClassStateSheet
                 $"{courseName}, printed {LessonSheetContent.Date(printedOn)}"
             ),
             sheet => Write(sheet, courseName, state, printedOn)
-        );
+        ).ToPdf();
 
     private static void Write(Sheet sheet, string courseName, ClassState state, DateOnly printedOn)
     {

@@ -55,10 +55,10 @@ public static class CatchUpSheet
         IReadOnlyList<MissedStep> missed,
         Paper paper
     ) =>
-        Sheet.Make(
+        new Manuscript(
             content.Frame("catching up", paper),
             sheet => Write(sheet, content, lesson, missed)
-        );
+        ).ToPdf();
 
     private static void Write(
         Sheet sheet,
@@ -101,7 +101,10 @@ public static class TakeHomeSheet
 {
     /// <summary>The sheet as a PDF.</summary>
     public static byte[] Make(OpenStepContent content, IReadOnlyList<Step> open, Paper paper) =>
-        Sheet.Make(content.Frame("to finish at home", paper), sheet => Write(sheet, content, open));
+        new Manuscript(
+            content.Frame("to finish at home", paper),
+            sheet => Write(sheet, content, open)
+        ).ToPdf();
 
     private static void Write(Sheet sheet, OpenStepContent content, IReadOnlyList<Step> open)
     {

@@ -43,7 +43,12 @@ public class FillerTests
         var small = Peg("peg", Length.FromInches(4));
         var tooLong = Peg("pole", longest + Length.FromInches(1));
 
-        var found = Fillers.Of(PlanWithOffcut, [tooLong, small], PlanWithOffcut.Request.Rules);
+        var found = Fillers.Of(
+            PlanWithOffcut,
+            [tooLong, small],
+            PlanWithOffcut.Request.Rules,
+            TestContext.Current.CancellationToken
+        );
 
         var filler = Assert.Single(found);
         Assert.Equal("peg", filler.Project.Name);
