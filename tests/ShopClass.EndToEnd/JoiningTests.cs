@@ -14,6 +14,8 @@ public sealed class JoiningTests(RunningApp app)
         var course = (await DemoPages.All(instructor)).Single(p => p.Name == "course").Path;
         await instructor.Open(course + "/joining");
         var desk = instructor.Page;
+        // The demo's last lesson is proposed as the course's last day.
+        await Expect(desk.GetByLabel("The course's last day")).ToHaveValueAsync("2027-03-02");
         await desk.GetByRole(AriaRole.Button, new() { Name = "Open with a new code" }).ClickAsync();
         var code = await desk.Locator(".door-code").InnerTextAsync();
 
