@@ -119,6 +119,21 @@ public class StepSheetTests
         Assert.True(word.Letters[0].PointSize >= 14);
     }
 
+    [Theory]
+    [InlineData(Paper.A4, 50)]
+    [InlineData(Paper.Letter, 63)]
+    public void Large_cards_stand_about_two_on_a_page(Paper paper, int pagesForHundred)
+    {
+        var content = Content();
+        var sheet = Printed(content, paper, PrintSize.Large);
+        // The first page is for the cautions; Letter is an inch lower than A4.
+        Assert.InRange(
+            sheet.Pages.Count,
+            1,
+            1 + (content.Work.Steps.Count * pagesForHundred + 99) / 100
+        );
+    }
+
     [Fact]
     public void A_plan_that_is_out_of_date_says_so_and_a_fresh_one_does_not()
     {

@@ -13,7 +13,11 @@ internal sealed record Card(
     Drawing? Picture,
     IReadOnlyList<CardLine> Lines,
     string Foot
-);
+)
+{
+    /// <summary>Whether it stands in two columns, the picture at the head of the first.</summary>
+    public bool IsInTwoColumns { get; init; }
+}
 
 /// <summary>A paragraph of a card.</summary>
 /// <param name="Text">What it says.</param>

@@ -11,8 +11,16 @@ internal sealed partial class Sheet
 {
     private const double CardPadding = 9;
 
-    /// <summary>The width a card's picture may have.</summary>
-    public double PictureWidth(int columns) => Width / columns - 2 * CardPadding;
+    private const double BetweenColumns = 14;
+
+    // Short lines may stand closer together than long ones and are as easily followed.
+    private double StepIn(Card card) => card.IsInTwoColumns ? Size * 1.18 : Step;
+
+    /// <summary>The width a card's picture may have; half of it where the card stands in two columns.</summary>
+    public double PictureWidth(int columns, bool inTwoColumns = false) =>
+        inTwoColumns
+            ? (PictureWidth(columns) - BetweenColumns) / 2
+            : Width / columns - 2 * CardPadding;
 
     /// <summary>Cards one below the other in so many columns; with lines to cut along, or a rule between.</summary>
     public void Cards(IReadOnlyList<Card> cards, int columns, bool withCutLines)
@@ -48,17 +56,32 @@ internal sealed partial class Sheet
     {
         var room = PictureWidth(columns);
         var heading = Lines(card.Heading, Face.Strong, Size * 1.2, room - Size * 1.8);
-        var lines = card
-            .Lines.Select(l => (l.Face, Lines: Lines(l.Text, l.Face, Size, room)))
-            .ToList();
+        var wide = PictureWidth(columns, card.IsInTwoColumns);
+        var step = StepIn(card);
+        var all = Wrapped(card.Lines, wide);
+        var picture = card.Picture?.Height + 6 ?? 0;
+        // What stands left of the break is chosen so that the card is as low as can be.
+        var left = card.IsInTwoColumns
+            ? Enumerable
+                .Range(0, all.Count + 1)
+                .MinBy(k => Math.Max(picture + Tall(all.Take(k), step), Tall(all.Skip(k), step)))
+            : all.Count;
+        var (lines, beside) = (all[..left], all[left..]);
         var height =
             2 * CardPadding
             + heading.Count * Size * 1.45
-            + (card.Picture?.Height + 6 ?? 0)
-            + lines.Sum(l => l.Lines.Count * Step + 2.5)
+            + Math.Max(picture + Tall(lines, step), Tall(beside, step))
             + (card.Foot.Length > 0 ? Size * 1.6 : 0);
-        return new(card, heading, lines, height);
+        return new(card, heading, lines, beside, wide, height);
     }
+
+    private List<(Face Face, List<string> Lines)> Wrapped(
+        IReadOnlyList<CardLine> lines,
+        double room
+    ) => [.. lines.Select(l => (l.Face, Lines(l.Text, l.Face, Size, room)))];
+
+    private static double Tall(IEnumerable<(Face Face, List<string> Lines)> lines, double step) =>
+        lines.Sum(l => l.Lines.Count * step + 2.5);
 
     private void Draw(LaidCard laid, double left)
     {
@@ -81,24 +104,40 @@ internal sealed partial class Sheet
                 )
         );
         at += laid.Heading.Count * Size * 1.45 + 3;
+        var top = at;
         if (laid.Card.Picture is { } picture)
         {
             Place(picture, x, at);
             at += picture.Height + 6;
         }
 
-        foreach (var (face, lines) in laid.Lines)
+        var step = StepIn(laid.Card);
+        at = Draw(laid.Lines, x, at, step);
+        if (laid.Beside.Count > 0)
+            at = Math.Max(at, Draw(laid.Beside, x + laid.Wide + BetweenColumns, top, step));
+        if (laid.Card.Foot.Length > 0)
+            DrawFoot(laid.Card.Foot, x, at + 0.9 * Size);
+    }
+
+    /// <summary>Draws paragraphs one below the other; gives where they end.</summary>
+    private double Draw(
+        List<(Face Face, List<string> Lines)> paragraphs,
+        double x,
+        double at,
+        double step
+    )
+    {
+        foreach (var (face, lines) in paragraphs)
         {
             var baseline = at + Size;
             tags.As(
                 PdfBlockLevelElementTag.Paragraph,
-                () => DrawLines(lines, face, Size, x, Step, baseline)
+                () => DrawLines(lines, face, Size, x, step, baseline)
             );
-            at += lines.Count * Step + 2.5;
+            at += lines.Count * step + 2.5;
         }
 
-        if (laid.Card.Foot.Length > 0)
-            DrawFoot(laid.Card.Foot, x, at + 0.9 * Size);
+        return at;
     }
 
     private void DrawFoot(string foot, double x, double baseline) =>
@@ -141,6 +180,8 @@ internal sealed partial class Sheet
         Card Card,
         List<string> Heading,
         List<(Face Face, List<string> Lines)> Lines,
+        List<(Face Face, List<string> Lines)> Beside,
+        double Wide,
         double Height
     );
 }

@@ -15,7 +15,9 @@ internal static class StepLines
             yield return new("Prepared by the instructor before class.", Face.Strong);
         foreach (var mark in step.Marks)
             yield return new($"{Sentence(mark)}.", Face.Strong);
-        yield return new($"{string.Join("; ", Facts(step, unit))}.");
+        yield return new($"{string.Join("; ", Place(step))}.");
+        if (Facts(step, unit).ToList() is { Count: > 0 } facts)
+            yield return new($"{Sentence(string.Join("; ", facts))}.");
         if (step.Hold.Length > 0)
             yield return new($"Hold: {step.Hold}");
         if (step.Technique.Length > 0)
@@ -40,10 +42,14 @@ internal static class StepLines
         return string.Join(" ", words);
     }
 
-    private static IEnumerable<string> Facts(Step step, UnitSystem unit)
+    private static IEnumerable<string> Place(Step step)
     {
         yield return Sentence(StepTerms.Of(step.Station));
         yield return StepTerms.Of(step.Time);
+    }
+
+    private static IEnumerable<string> Facts(Step step, UnitSystem unit)
+    {
         if (step.Saw is { } saw)
             yield return StepTerms.Of(saw, unit);
         if (StepTerms.Line(step) is { Length: > 0 } line)

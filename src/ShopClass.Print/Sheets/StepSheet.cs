@@ -108,26 +108,43 @@ public static class StepSheet
         sheet.Heading(layout is StepLayout.Cards ? "The steps, a card each" : "The steps");
         var columns = layout is StepLayout.Cards && size is PrintSize.Usual ? 2 : 1;
         var withPictures = layout is StepLayout.Cards;
+        // Large letters leave no room for two cards side by side, so each stands in two columns itself.
+        var inTwoColumns = withPictures && size is PrintSize.Large;
         var frame = new DrawingFrame(
-            sheet.PictureWidth(columns),
+            sheet.PictureWidth(columns, inTwoColumns),
             size is PrintSize.Large ? 11 : 7.5
         );
         sheet.Cards(
-            [.. content.Work.Steps.Select(s => CardOf(content, s, withPictures ? frame : null))],
+            [
+                .. content.Work.Steps.Select(s =>
+                    CardOf(content, s, withPictures ? frame : null, inTwoColumns)
+                ),
+            ],
             columns,
             withCutLines: layout is StepLayout.Cards
         );
     }
 
-    private static Card CardOf(StepSheetContent content, Step step, DrawingFrame? frame) =>
-        new(
+    private static Card CardOf(
+        StepSheetContent content,
+        Step step,
+        DrawingFrame? frame,
+        bool inTwoColumns
+    )
+    {
+        var unit = content.Plan.Request.Rules.Unit;
+        return new(
             $"{step.Number}. {step.Title}",
             frame is null ? null : StepDrawing.Of(content.Plan, content.Work, step.Number, frame),
-            [.. StepLines.Of(step, content.Plan.Request.Rules.Unit)],
+            [.. StepLines.Of(step, unit)],
             frame is null
                 ? ""
                 : $"{content.StudentShown}, {content.Plan.Request.Project.Name}, plan {content.PlanNumber} of {Made(content)}: {step.Number} of {content.Work.Steps.Count}"
-        );
+        )
+        {
+            IsInTwoColumns = inTwoColumns,
+        };
+    }
 
     private static string Made(StepSheetContent content) =>
         Date(DateOnly.FromDateTime(content.MadeUtc));

@@ -256,7 +256,7 @@ internal sealed class BreakdownSteps(
                     : Needs(),
             Leaves = [.. sides.Select(s => Left(s, cut.Kind))],
             Tools = isRip ? [Saws.Name(cut.Saw), "wedge"] : [Saws.Name(cut.Saw)],
-            Caution = cut.HoldNote is null ? "" : $"{Sentence(cut.HoldNote)}.",
+            Caution = cut.HoldNote is null ? "" : $"{Words.Sentence(cut.HoldNote)}.",
             Time = job.Pace.Worked(
                 cut.Line is LineKind.Knife ? Pace.KnifeSetUp : Pace.RoughSetUp,
                 cut.SawnLength * board.Thickness,
@@ -346,6 +346,4 @@ internal sealed class BreakdownSteps(
             Support.BenchHook => Station.BenchHook,
             _ => Station.Vise,
         };
-
-    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }
