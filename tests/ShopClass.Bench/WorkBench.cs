@@ -13,6 +13,9 @@ internal static class WorkBench
 {
     private const int ClassSize = 30;
 
+    // Other work may take the processor away in the middle of a round; the quickest of these is what the work takes.
+    private const int Rounds = 7;
+
     public static int Run(Arguments arguments)
     {
         var count = Math.Max(ClassSize, arguments.Number("count", 90));
@@ -22,7 +25,13 @@ internal static class WorkBench
             .Range(0, count)
             .Select(_ => CheckedPlan.Make(Joined(cases.Next(rules)) with { StepLimit = 5_000 }))
             .ToList();
-        _ = StepRehearsal.Replay(plans[0], WorkWriter.Write(plans[0], Hand.Left));
+        var cold = Stopwatch.StartNew();
+        var first = WorkWriter.Write(plans[0], Hand.Left);
+        var written = cold.Elapsed.TotalMilliseconds;
+        _ = StepRehearsal.Replay(plans[0], first);
+        Console.WriteLine(
+            $"the very first, the program still being compiled, ms: writing {written:0.0}, rehearsing {cold.Elapsed.TotalMilliseconds - written:0.0}"
+        );
         var (writing, work) = Timed(plans, p => WorkWriter.Write(p, Hand.Right));
         var (rehearsing, reports) = Timed(
             [.. plans.Zip(work)],
@@ -47,9 +56,17 @@ internal static class WorkBench
         var results = new List<TOut>();
         foreach (var input in inputs)
         {
-            var watch = Stopwatch.StartNew();
-            results.Add(make(input));
-            times.Add(watch.Elapsed.TotalMilliseconds);
+            var quickest = double.MaxValue;
+            TOut? result = default;
+            for (var round = 0; round < Rounds; round++)
+            {
+                var watch = Stopwatch.StartNew();
+                result = make(input);
+                quickest = Math.Min(quickest, watch.Elapsed.TotalMilliseconds);
+            }
+
+            results.Add(result!);
+            times.Add(quickest);
         }
 
         return (times, results);
