@@ -24,6 +24,7 @@ public sealed class LessonTests(RunningApp app)
             .Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Who is where" }))
             .ToBeVisibleAsync();
         await LookAsync(desk, "lesson");
+        Assert.Empty(await AccessibilityTests.FaultsOf(desk, "lesson"));
         await SheetAsync(desk, "Instructor's sheet, A4", "instructor");
         await SheetAsync(desk, "Wall sheet, Letter", "wall");
 
@@ -35,9 +36,16 @@ public sealed class LessonTests(RunningApp app)
             .Expect(phone.Page.Locator(".check-what").First)
             .ToBeVisibleAsync(new() { Timeout = RunningApp.Patience });
         await LookAsync(phone, "own");
+        Assert.Empty(await AccessibilityTests.FaultsOf(phone, "own lessons"));
         await SheetAsync(phone, "Checklist, A4", "checklist");
         desk.SawNothingStrange();
         phone.SawNothingStrange();
+
+        await using var dark = await Person.OnAPhone(app, dark: true);
+        await dark.OpenDemoAsInstructor();
+        await dark.Open(new Uri(desk.Page.Url).PathAndQuery);
+        await dark.WaitUntilQuiet();
+        Assert.Empty(await AccessibilityTests.FaultsOf(dark, "lesson on a phone in the dark"));
 
         if (Environment.GetEnvironmentVariable("SHOPCLASS_LOOK") is null)
             return;

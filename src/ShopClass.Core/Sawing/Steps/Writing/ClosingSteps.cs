@@ -187,9 +187,12 @@ internal sealed class ClosingSteps(Job job)
                 Class = isSawn ? CutClass.First : null,
                 Saw = isSawn ? Saws.For(SawKind.BackSaw, job.Rules) : null,
                 Support = isPrepared ? null : Support.Bench,
-                MarkedFrom = open.TakenFrom is { } place
-                    ? $"flush with {place}, in place"
-                    : "flush with the parts beside it",
+                Marks =
+                [
+                    open.TakenFrom is { } place
+                        ? $"until it is flush with {place}"
+                        : "until it is flush with the parts beside it",
+                ],
                 Hold = isPrepared
                     ? ""
                     : "Clamp the whole thing to the bench with the surface that stands proud up or outwards; the left hand leads the front of the plane.",
