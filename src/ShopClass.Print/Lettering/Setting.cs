@@ -14,7 +14,7 @@ internal sealed class Setting(XGraphics page, Unprintable unprintable, PageCopy?
 
     /// <summary>How wide a prepared text is.</summary>
     public double WidthOf(string prepared, Face face, double size) =>
-        Runs(prepared).Sum(run => page.MeasureString(Plain(run), FontFor(run, face, size)).Width);
+        Runs(prepared).Sum(run => WidthOfRun(run, face, size));
 
     /// <summary>Draws a prepared text, its first letter at a point of the line it stands on.</summary>
     public void Draw(string prepared, Face face, double size, XBrush ink, double x, double y)
@@ -22,12 +22,17 @@ internal sealed class Setting(XGraphics page, Unprintable unprintable, PageCopy?
         foreach (var run in Runs(prepared))
         {
             var (text, font) = (Plain(run), FontFor(run, face, size));
-            var width = page.MeasureString(text, font).Width;
+            var width = WidthOfRun(run, face, size);
             page.DrawString(text, font, ink, x, y);
             copy?.Words(text, IsLowered(run[0]) ? Face.Strong : face, font.Size, x, y, width);
             x += width;
         }
     }
+
+    private double WidthOfRun(string run, Face face, double size) =>
+        IsLowered(run[0])
+            ? LetterWidths.Of(Plain(run), Face.Strong, size * BelowTheSlash, page)
+            : LetterWidths.Of(run, face, size, page);
 
     private static XFont FontFor(string run, Face face, double size) =>
         IsLowered(run[0])

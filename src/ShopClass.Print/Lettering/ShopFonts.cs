@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 using PdfSharp.Pdf;
@@ -7,6 +8,8 @@ namespace ShopClass.Print.Lettering;
 /// <summary>The app's own fonts; no font of the machine is ever used.</summary>
 internal sealed class ShopFonts : IFontResolver
 {
+    private static readonly ConcurrentDictionary<(Face Face, double Size), XFont> Fonts = new();
+
     private static readonly XPdfFontOptions Options = new(PdfFontEncoding.Unicode);
 
     // PDFsharp keeps its font settings for the whole process: set once, before the first font is made.
@@ -16,7 +19,10 @@ internal sealed class ShopFonts : IFontResolver
 
     /// <summary>A face at a size.</summary>
     public static XFont At(Face face, double size) =>
-        new(face.ToString(), size, XFontStyleEx.Regular, Options);
+        Fonts.GetOrAdd(
+            (face, size),
+            key => new(key.Face.ToString(), key.Size, XFontStyleEx.Regular, Options)
+        );
 
     /// <inheritdoc/>
     public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic) =>

@@ -1,0 +1,40 @@
+using System.Collections.Concurrent;
+using System.Text;
+using PdfSharp.Drawing;
+
+namespace ShopClass.Print.Lettering;
+
+/// <summary>
+/// How wide letters are. A text is as wide as its letters together, because nothing here kerns; so each letter of a face is
+/// measured once and not each text.
+/// </summary>
+internal static class LetterWidths
+{
+    // Large, so that rounding to a thousandth of the size does not show.
+    private const double MeasuredAt = 1000;
+
+    private static readonly ConcurrentDictionary<(Face Face, int Letter), double> Known = new();
+
+    /// <summary>Width of a text in a face at a size, points.</summary>
+    public static double Of(string text, Face face, double size, XGraphics page)
+    {
+        var width = 0.0;
+        foreach (var letter in text.EnumerateRunes())
+        {
+            if (!Known.TryGetValue((face, letter.Value), out var one))
+                Known[(face, letter.Value)] = one = Measured(letter, face, page);
+            width += one;
+        }
+
+        return width * size;
+    }
+
+    // Between two other letters, so that a space is not taken for nothing.
+    private static double Measured(Rune letter, Face face, XGraphics page)
+    {
+        var font = ShopFonts.At(face, MeasuredAt);
+        return (
+                page.MeasureString($"n{letter}n", font).Width - page.MeasureString("nn", font).Width
+            ) / MeasuredAt;
+    }
+}
