@@ -94,12 +94,7 @@ public sealed class KeepingStore(
             .Students.Where(s => s.CourseId == courseId)
             .OrderBy(s => s.Id)
             .ToListAsync(cancel);
-        foreach (var (student, number) in students.Select((s, i) => (s, i + 1)))
-            (student.Name, student.Alias, student.Version) = (
-                $"Student {number}",
-                "",
-                Guid.NewGuid()
-            );
+        await NameForgetting.ForgetAsync(shop, courseId, students, cancel);
         var row = await shop.Set<KeepingRow>().SingleAsync(k => k.CourseId == courseId, cancel);
         row.ForgottenUtc = clock.GetUtcNow().UtcDateTime;
         await shop.SaveChangesAsync(cancel);

@@ -1,13 +1,18 @@
+using System.IO.Compression;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using ShopClass.Core.Lessons;
 using ShopClass.Core.Progress;
 using ShopClass.Data.Access;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Keeping;
+using ShopClass.Data.Orders;
 using ShopClass.Data.Progress;
 using ShopClass.Data.Store;
 using ShopClass.Data.Tests.Access;
+using ShopClass.Data.Tests.Orders;
 using Xunit;
 
 namespace ShopClass.Data.Tests.Keeping;
@@ -58,6 +63,114 @@ public sealed class KeepingTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposa
             Cancel
         );
         Assert.Equal("Cleo", Assert.Single(others).Shown);
+    }
+
+    [Fact]
+    public async Task No_name_of_a_student_or_of_their_boards_is_left_in_any_table_or_anything_packed()
+    {
+        const string own = "Grandma Ida's plank";
+        await store.Boards.SaveAsync(
+            shop.Owner,
+            shop.Board.Id,
+            shop.Board.Board with
+            {
+                Name = own,
+            },
+            shop.Board.Version,
+            Cancel
+        );
+        var request = await store.Plans.RequestAsync(
+            shop.Owner,
+            shop.Student.Id,
+            shop.Project.Id,
+            Cancel
+        );
+        var plan = Shop.Value(
+            await store.Plans.SaveAsync(
+                shop.Self,
+                shop.Student.Id,
+                shop.Project.Id,
+                CheckedPlans.For(request!),
+                Cancel
+            )
+        );
+        var basis = (
+            await store.LessonPlans.BasisAsync(shop.Owner, shop.Course.Id, shop.Project.Id, Cancel)
+        )!;
+        Shop.Value(
+            await store.LessonPlans.SaveAsync(
+                shop.Owner,
+                shop.Course.Id,
+                shop.Project.Id,
+                basis.Request,
+                LessonPlanner.Plan(basis.Request, progress: null, Cancel),
+                Cancel
+            )
+        );
+        var order = await OrderSamples.MakeAsync(shop, store);
+        var orders = store.Services.GetRequiredService<OrderStore>();
+        Shop.Value(await orders.SaveAsync(shop.Owner, shop.Project.Id, order, Cancel));
+        Assert.NotEmpty(await WhereAsync(own));
+        Assert.NotEmpty(await WhereAsync("Ada"));
+        Assert.NotEmpty(await WhereAsync("Bo"));
+        var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
+        await Keeping.SaveAsync(shop.Owner, shop.Course.Id, today, Cancel);
+
+        clock.Advance(TimeSpan.FromDays(91));
+        Assert.Equal(1, await Keeping.ForgetDueAsync(Cancel));
+
+        Assert.Empty(await WhereAsync(own));
+        Assert.Empty(await WhereAsync("Grandma"));
+        Assert.Empty(await WhereAsync("Ada"));
+        Assert.Empty(await WhereAsync("Bo"));
+        var kept = (await store.Plans.FindAsync(shop.Owner, plan.Id, Cancel))!;
+        Assert.Equal(plan.Work.Steps.Select(s => s.Id), kept.Work.Steps.Select(s => s.Id));
+        Assert.Equal(
+            plan.Checked.Plan.Boards.SelectMany(b => b.Sections).Count(),
+            kept.Checked.Plan.Boards.SelectMany(b => b.Sections).Count()
+        );
+        Assert.Equal("Board 1", kept.Checked.Request.Boards[0].Name);
+        Assert.False(kept.IsOutOfDate);
+    }
+
+    /// <summary>Every column of every table that has these words, packed ones unpacked.</summary>
+    private async Task<IReadOnlyList<string>> WhereAsync(string words)
+    {
+        var pattern = new Regex($@"(?<!\w){Regex.Escape(words)}(?!\w)");
+        await using var context = store.Open();
+        await context.Database.OpenConnectionAsync(Cancel);
+        List<string> found = [];
+        foreach (var type in context.Model.GetEntityTypes())
+        {
+            if (type.GetTableName() is not { } table)
+                continue;
+            await using var command = context.Database.GetDbConnection().CreateCommand();
+            command.CommandText = $"SELECT * FROM \"{table}\"";
+            await using var reader = await command.ExecuteReaderAsync(Cancel);
+            while (await reader.ReadAsync(Cancel))
+                for (var i = 0; i < reader.FieldCount; i++)
+                {
+                    var text = reader.GetValue(i) switch
+                    {
+                        byte[] bytes => Unpacked(bytes),
+                        var value => $"{value}",
+                    };
+                    if (pattern.IsMatch(text))
+                        found.Add($"{table}.{reader.GetName(i)}");
+                }
+        }
+
+        return found;
+    }
+
+    private static string Unpacked(byte[] bytes)
+    {
+        if (bytes is not [0x1f, 0x8b, ..])
+            return "";
+        using var gzip = new GZipStream(new MemoryStream(bytes), CompressionMode.Decompress);
+        using var reader = new StreamReader(gzip);
+        // Apostrophes are escaped in what is packed.
+        return Regex.Unescape(reader.ReadToEnd());
     }
 
     [Fact]

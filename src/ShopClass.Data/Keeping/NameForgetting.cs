@@ -1,0 +1,153 @@
+using Microsoft.EntityFrameworkCore;
+using ShopClass.Core.Lessons;
+using ShopClass.Core.Orders;
+using ShopClass.Data.Lessons;
+using ShopClass.Data.Orders;
+using ShopClass.Data.Plans;
+using ShopClass.Data.Progress;
+using ShopClass.Data.Store;
+using ShopClass.Data.Students;
+
+namespace ShopClass.Data.Keeping;
+
+/// <summary>
+/// Takes the names of students, and the names they gave their boards, out of a course: out of rows and out of everything
+/// packed. Students become "Student 1", boards "Board 1"; figures stay.
+/// </summary>
+internal static class NameForgetting
+{
+    public static async Task ForgetAsync(
+        ShopContext shop,
+        Guid courseId,
+        IReadOnlyList<StudentRow> students,
+        CancellationToken cancel
+    )
+    {
+        var shown = new Dictionary<string, string>(StringComparer.Ordinal);
+        var renamings = new Dictionary<string, Renaming>(StringComparer.Ordinal);
+        foreach (var (student, number) in students.Select((s, i) => (s, i + 1)))
+        {
+            var neutral = $"Student {number}";
+            renamings[student.Id.ToString()] = await ForgetBoardsAsync(
+                shop,
+                student,
+                neutral,
+                cancel
+            );
+            shown[student.Id.ToString()] = neutral;
+            (student.Name, student.Alias, student.Version) = (neutral, "", Guid.NewGuid());
+        }
+
+        await ForgetInLessonsAsync(shop, courseId, shown, renamings, cancel);
+        await ForgetInOrdersAsync(shop, courseId, shown, cancel);
+    }
+
+    private static async Task<Renaming> ForgetBoardsAsync(
+        ShopContext shop,
+        StudentRow student,
+        string neutral,
+        CancellationToken cancel
+    )
+    {
+        var boards = await shop
+            .Boards.Where(b => b.StudentId == student.Id)
+            .OrderBy(b => b.Position)
+            .ToListAsync(cancel);
+        var plans = await shop
+            .Plans.Where(p => p.StudentId == student.Id)
+            .OrderBy(p => p.MadeUtc)
+            .ToListAsync(cancel);
+        var names = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var name in boards.Select(b => b.Name).Concat(plans.SelectMany(BoardNames)))
+            names.TryAdd(name, $"Board {names.Count + 1}");
+        names.TryAdd(student.Name, neutral);
+        names.TryAdd(student.Alias, neutral);
+        var renaming = new Renaming(names);
+        foreach (var board in boards)
+            (board.Name, board.Version) = (renaming.In(board.Name), Guid.NewGuid());
+        foreach (var plan in plans)
+        {
+            plan.Snapshot = renaming.In(plan.Snapshot);
+            plan.Work = plan.Work is { } work ? renaming.In(work) : null;
+            plan.Sentence = renaming.In(plan.Sentence);
+            // A remake is stored for the plan of this fingerprint, and names are part of it.
+            plan.PlanFingerprint = PlanSnapshot.Fingerprint(PlanSnapshot.Unpack(plan.Snapshot));
+        }
+
+        foreach (
+            var remake in await shop
+                .Remakes.Where(r => r.Plan!.StudentId == student.Id)
+                .ToListAsync(cancel)
+        )
+            remake.Option = renaming.In(remake.Option);
+        foreach (
+            var said in await shop.Set<StepActionRow>()
+                .Where(a => a.Plan!.StudentId == student.Id && a.Text != "")
+                .ToListAsync(cancel)
+        )
+            said.Text = renaming.In(said.Text);
+        return renaming;
+    }
+
+    private static IEnumerable<string> BoardNames(PlanRow plan) =>
+        PlanSnapshot.Unpack(plan.Snapshot).Request.Boards.Select(b => b.Name);
+
+    private static async Task ForgetInLessonsAsync(
+        ShopContext shop,
+        Guid courseId,
+        Dictionary<string, string> shown,
+        Dictionary<string, Renaming> renamings,
+        CancellationToken cancel
+    )
+    {
+        foreach (
+            var row in await shop.LessonPlans.Where(p => p.CourseId == courseId).ToListAsync(cancel)
+        )
+        {
+            var (request, plan) = LessonSnapshot.Unpack(row.Snapshot);
+            var students = request.Students.Select(s =>
+                shown.TryGetValue(s.StudentId, out var name)
+                    ? Renamed(s, name, renamings[s.StudentId])
+                    : s
+            );
+            row.Snapshot = LessonSnapshot.Pack(request with { Students = [.. students] }, plan);
+        }
+    }
+
+    private static StudentWork Renamed(StudentWork student, string name, Renaming renaming) =>
+        student with
+        {
+            Name = name,
+            Board = renaming.In(student.Board),
+            Work = student.Work is { } work ? renaming.In(work) : null,
+            // Who it was made for may have had another name by then.
+            WithoutWork = student.WithoutWork.Replace(student.Name, name, StringComparison.Ordinal),
+        };
+
+    private static async Task ForgetInOrdersAsync(
+        ShopContext shop,
+        Guid courseId,
+        Dictionary<string, string> shown,
+        CancellationToken cancel
+    )
+    {
+        foreach (
+            var row in await shop.Set<OrderRow>()
+                .Where(o => o.Project!.CourseId == courseId)
+                .ToListAsync(cancel)
+        )
+        {
+            var names = new Dictionary<string, string>(StringComparer.Ordinal);
+            foreach (var person in Packed.Unpack<ClassOrder>(row.Snapshot).Ask.People)
+            {
+                if (
+                    Guid.TryParse(person.StudentId, out var id)
+                    && shown.TryGetValue(id.ToString(), out var neutral)
+                )
+                    names.TryAdd(person.Shown, neutral);
+            }
+
+            row.Snapshot = new Renaming(names).In(row.Snapshot);
+        }
+    }
+}
