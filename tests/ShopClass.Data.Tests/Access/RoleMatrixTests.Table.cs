@@ -13,6 +13,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Students;
 using ShopClass.Data.Tests.Orders;
+using ShopClass.Data.Tools;
 using static ShopClass.Data.Access.Deed;
 
 namespace ShopClass.Data.Tests.Access;
@@ -118,6 +119,8 @@ public sealed partial class RoleMatrixTests
         ["RackStore.AddAsync"] = (BuyMaterials, Students.None),
         ["RackStore.ListAsync"] = (BuyMaterials, Students.None),
         ["RackStore.RemoveAsync"] = (BuyMaterials, Students.None),
+        ["RackStore.ReturnAsync"] = (BuyMaterials, Students.None),
+        ["RackStore.ReturnedAsync"] = (BuyMaterials, Students.None),
         ["RackStore.SaveAsync"] = (BuyMaterials, Students.None),
         ["RemakeStore.OfPlanAsync"] = (SeeClass, Students.Self),
         ["RemakeStore.SaveAsync"] = (LogWork, Students.Self),
@@ -133,6 +136,10 @@ public sealed partial class RoleMatrixTests
         ["StudentStore.ListAsync"] = (SeeClass, Students.Class),
         ["StudentStore.RemoveAsync"] = (ChangeClass, Students.None),
         ["StudentStore.SaveAsync"] = (ChangeClass, Students.None),
+        ["ToolStore.FindAsync"] = (BuyMaterials, Students.None),
+        ["ToolStore.LogAsync"] = (BuyMaterials, Students.None),
+        ["ToolStore.SaveAsync"] = (BuyMaterials, Students.None),
+        ["ToolStore.SharpenedAsync"] = (BuyMaterials, Students.None),
     };
 
     private Dictionary<Type, Func<object?>> Samples(ParameterInfo parameter) =>
@@ -169,6 +176,8 @@ public sealed partial class RoleMatrixTests
             [typeof(ClassOrder)] = () => staff.Order,
             [typeof(IReadOnlyList<Supply>)] = () => Array.Empty<Supply>(),
             [typeof(KitMark)] = () => new KitMark(staff.Shop.Student.Id, KitState.Ready),
+            [typeof(RackReturn)] = () => Staff.AReturn(Guid.NewGuid()),
+            [typeof(ToolsView)] = () => staff.Tools,
             [typeof(PrintDeskView)] = () => staff.Desk,
         };
 }

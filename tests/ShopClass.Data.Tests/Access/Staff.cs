@@ -7,6 +7,7 @@ using ShopClass.Data.People;
 using ShopClass.Data.Store;
 using ShopClass.Data.Students.Logging;
 using ShopClass.Data.Tests.Orders;
+using ShopClass.Data.Tools;
 using Xunit;
 
 namespace ShopClass.Data.Tests.Access;
@@ -26,6 +27,16 @@ public sealed class Staff : IAsyncLifetime
     public ClassOrder Order { get; private set; } = default!;
 
     public PrintDeskView Desk { get; private set; } = default!;
+
+    public ToolsView Tools { get; private set; } = default!;
+
+    public static RackReturn AReturn(Guid source) =>
+        new(
+            source,
+            [OrderSamples.Piece("Rack 3")],
+            "Rack 3",
+            new Dictionary<string, int>(StringComparer.Ordinal)
+        );
 
     public InstructorViewer Helper { get; private set; } = default!;
 
@@ -66,6 +77,8 @@ public sealed class Staff : IAsyncLifetime
         var rack = Shop.Value(
             await Get<RackStore>().AddAsync(owner, course, OrderSamples.Piece("Rack 1"))
         );
+        Shop.Value(await Get<RackStore>().ReturnAsync(owner, course, AReturn(order.Id)));
+        Tools = (await Get<ToolStore>().FindAsync(owner, course))!;
         Shop.Value(await Get<KeepingStore>().SaveAsync(owner, course, new(2030, 1, 1)));
         Desk = (await Get<KitStore>().DeskAsync(owner, course))!;
         var today = Shop.Value(

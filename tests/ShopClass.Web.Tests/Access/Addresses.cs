@@ -33,6 +33,7 @@ internal static class Addresses
             ["/courses/{CourseId:guid}/materials/orders/{ProjectId:guid}"] = "owner",
             ["/courses/{CourseId:guid}/materials/sellers/{SellerId:guid}"] = "owner",
             ["/courses/{CourseId:guid}/paper/{PlanId:guid}"] = "owner, helper",
+            ["/courses/{CourseId:guid}/materials/tools"] = "owner",
             ["/courses/{CourseId:guid}/people"] = "owner",
             ["/courses/{CourseId:guid}/print"] = "owner",
             ["/courses/{CourseId:guid}/projects/{ProjectId:guid}"] = Course,
