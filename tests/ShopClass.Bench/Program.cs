@@ -22,12 +22,14 @@ return args.FirstOrDefault() switch
     ),
     "orders" => OrdersBench.Run(arguments),
     "remakes" => RemakesBench.Run(),
+    "unpack" => UnpackBench.Run(),
     "lessons" => await LessonsBench.Run(),
     "ticks" => await TicksBench.Run(
         arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll",
         arguments.Number("students", 30),
         arguments.Number("seconds", 60),
-        arguments.Number("pause", 3000)
+        arguments.Number("pause", 3000),
+        arguments.Number("rest", 5)
     ),
     "nothing" => 0,
     "micro" => MicroBench.Run(args.Skip(1).ToArray()),
@@ -54,7 +56,7 @@ static int Usage()
             loads the demo course; for every student: first and quickest time of plan, rehearsal and verdict, and of the kit sheet
         start [--app PATH] [--times N]
             from starting the published app on an existing store to its first page, beside starting an empty program
-        ticks [--app PATH] [--students N] [--seconds S] [--pause MS]
+        ticks [--app PATH] [--students N] [--seconds S] [--pause MS] [--rest S]
             a class ticking steps on the published app: ms to a durable answer, and whether anything was lost or doubled
         orders [--students N]
             orders wood for a class in every way, then prints its sheets and everyone's kit sheet
@@ -62,6 +64,8 @@ static int Usage()
             plans classes of made-up work and the demo course by the rule and then with the solver; every plan is reviewed
         remakes
             spoils every part of the demo projects after every cut: ms until the ways out are there
+        unpack
+            ms to have a stored plan and its steps at hand, the first of a process and those after it
         micro [BenchmarkDotNet options]
             times the planner's inner kernels
         """

@@ -198,6 +198,22 @@ public sealed class ProgressStore(
         return room;
     }
 
+    /// <summary>Whose plans were made last, newest first: for the app itself, to have them ready.</summary>
+    public async Task<IReadOnlyList<StudentViewer>> LastPlannedAsync(
+        int most,
+        CancellationToken cancel = default
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        var lines = await shop
+            .Plans.Where(p => !p.Student!.Course!.IsArchived)
+            .OrderByDescending(p => p.MadeUtc)
+            .Take(most)
+            .Select(p => new { p.StudentId, p.Student!.CourseId })
+            .ToListAsync(cancel);
+        return [.. lines.Distinct().Select(l => new StudentViewer(l.StudentId, l.CourseId))];
+    }
+
     public void Dispose() => oneAtATime.Dispose();
 
     private static FieldProblem? ProblemWith(

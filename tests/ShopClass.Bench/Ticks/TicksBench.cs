@@ -16,13 +16,13 @@ namespace ShopClass.Bench.Ticks;
 /// </summary>
 internal static class TicksBench
 {
-    public static async Task<int> Run(string app, int students, int seconds, int pause)
+    public static async Task<int> Run(string app, int students, int seconds, int pause, int rest)
     {
         var folder = Directory.CreateTempSubdirectory("shopclass-ticks-").FullName;
         try
         {
             var everybody = await TickClass.MakeAsync(folder, students);
-            var (sent, times) = await WorkAsync(app, folder, everybody, seconds, pause);
+            var (sent, times) = await WorkAsync(app, folder, everybody, seconds, pause, rest);
             var (kept, doubled) = await CountAsync(folder);
             times.Sort();
             Console.WriteLine($"students {students}, seconds {seconds}, pause {pause} ms");
@@ -47,17 +47,25 @@ internal static class TicksBench
         string folder,
         IReadOnlyList<TickStudent> everybody,
         int seconds,
-        int pause
+        int pause,
+        int rest
     )
     {
         var (process, address) = await StartBench.StartOnAsync(app, folder);
         using (process)
         {
             var times = new ConcurrentBag<double>();
+            await Task.Delay(TimeSpan.FromSeconds(rest));
+            process.Refresh();
+            var busy = process.TotalProcessorTime;
             var opening = Stopwatch.StartNew();
             await Task.WhenAll(everybody.Select(student => OpenAsync(address, student)));
             Console.WriteLine(
-                $"ms until all {everybody.Count}, at once, had their first step page after a start: {opening.ElapsedMilliseconds}"
+                $"ms until all {everybody.Count}, at once, had their first step page, {rest} s after a start: {opening.ElapsedMilliseconds}"
+            );
+            process.Refresh();
+            Console.WriteLine(
+                $"ms of the processor's time that took: {(process.TotalProcessorTime - busy).TotalMilliseconds:0}"
             );
             var until = Stopwatch.GetTimestamp() + seconds * Stopwatch.Frequency;
             var sent = await Task.WhenAll(

@@ -28,6 +28,7 @@ public static class ProgressRoutes
     {
         services.AddSingleton<StepDesk>();
         services.AddSingleton<Presence>();
+        services.AddHostedService<WarmUp>();
     }
 
     public static void MapProgress(this IEndpointRouteBuilder routes) =>
