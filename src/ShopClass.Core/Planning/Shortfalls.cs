@@ -115,6 +115,6 @@ internal static class Shortfalls
     {
         Board[] boards = [.. request.Boards];
         boards[index] = board;
-        return PlanSearch.Fits(request with { Boards = boards });
+        return FitSearch.Fits(request with { Boards = boards });
     }
 }

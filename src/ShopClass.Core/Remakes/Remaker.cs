@@ -282,7 +282,7 @@ public static class Remaker
             Boards = boards,
             StepLimit = TrialSteps,
         };
-        if (!Planning.Search.PlanSearch.Fits(request))
+        if (!Planning.Search.FitSearch.Fits(request))
             return null;
         var plan = CheckedPlan.Make(request);
         return plan.Plan.IsComplete && plan.Rehearsal.Passed ? plan : null;

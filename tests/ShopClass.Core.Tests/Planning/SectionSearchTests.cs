@@ -42,6 +42,79 @@ public class SectionSearchTests
                 threads: 1
             );
 
+    /// <summary>So many different blanks that sections are struck off by rules of pairs before they are put together.</summary>
+    [Fact]
+    public void Nine_different_blanks_on_two_boards_cost_the_same_by_prices_and_by_all_choices() =>
+        Gen.Int[0, int.MaxValue]
+            .Sample(
+                seed =>
+                {
+                    var random = new Random(seed);
+                    var parts = Enumerable
+                        .Range(0, 9)
+                        .Select(i =>
+                            Wood.Part(
+                                $"{(char)('A' + i)}",
+                                1,
+                                Wood.Mm(20),
+                                Wood.Mm(random.Next(30, 110)),
+                                Wood.Mm(random.Next(60, 300))
+                            )
+                        )
+                        .ToList();
+                    var request = Wood.Ask(
+                        Wood.Bare(Wood.Mm(3)),
+                        [
+                            Wood.Board("1", Wood.Mm(20), Wood.Mm(190), Wood.Mm(900)),
+                            Wood.Board("2", Wood.Mm(20), Wood.Mm(140), Wood.Mm(700)),
+                        ],
+                        [.. parts]
+                    );
+                    var steps = new Steps(int.MaxValue, CancellationToken.None);
+                    var bench = Core.Planning.Search.Bench.Lay(
+                        request,
+                        new SortedDictionary<string, int>(StringComparer.Ordinal)
+                    );
+                    var byChoices = ExactSearch.Over(bench, steps)!.OnClearWood(bench.Stocks);
+                    var bySections = SectionSearch.Over(bench, steps)!.Solve(bench.Stocks, null);
+                    Assert.True(bySections.IsSettled);
+                    Assert.Equal(byChoices?.Cost, bySections.Plan?.Cost);
+                    Assert.Equal(byChoices?.Length, bySections.Plan?.LengthUsed);
+                },
+                iter: 30,
+                threads: 1
+            );
+
+    /// <summary>Jepsen, Petersen, Spoorendonk and Pisinger 2008: whole sections never break a subset-row inequality.</summary>
+    [Fact]
+    public void However_blanks_are_shared_out_no_rule_of_pairs_is_broken() =>
+        Gen.Select(Gen.Int[1, 4].Array[3, 6], Gen.Int[0, int.MaxValue])
+            .Sample(
+                (demand, seed) =>
+                {
+                    var random = new Random(seed);
+                    var packing = Packing.For(demand)!;
+                    var sections = new ulong[random.Next(1, 6)];
+                    for (var kind = 0; kind < demand.Length; kind++)
+                    {
+                        for (var n = 0; n < demand[kind]; n++)
+                            sections[random.Next(sections.Length)] += packing.One(kind);
+                    }
+
+                    for (var subset = 1; subset < 1 << demand.Length; subset++)
+                    {
+                        int[] kinds =
+                        [
+                            .. Enumerable
+                                .Range(0, demand.Length)
+                                .Where(k => (subset >> k & 1) == 1),
+                        ];
+                        var rule = new PairRule(kinds, kinds.Sum(k => demand[k]) / 2);
+                        Assert.True(sections.Sum(s => rule.Pairs(s, packing)) <= rule.Most);
+                    }
+                }
+            );
+
     [Fact]
     public void A_plan_known_already_only_saves_looking_for_one() =>
         RandomWood

@@ -41,7 +41,7 @@ internal sealed class LengthSearch(Project parts, CourseRules rules, Cancellatio
                 ),
                 StepLimit = steps,
             };
-        bool Fits(Length length) => PlanSearch.Fits(At(length, TrialSteps));
+        bool Fits(Length length) => FitSearch.Fits(At(length, TrialSteps));
 
         var start = new[] { known, longest }.OfType<Length>().Where(Fits).Take(1).ToList();
         if (start.Count == 0)

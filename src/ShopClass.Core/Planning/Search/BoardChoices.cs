@@ -5,6 +5,9 @@ internal static class BoardChoices
 {
     private const int FewBoards = 4;
 
+    /// <summary>The most boards of which every choice is looked at.</summary>
+    public const int MostBoards = 10;
+
     /// <summary>Orders worth trying at first: each choice of a few boards both ways round; of many, each alone and all together.</summary>
     public static IEnumerable<IReadOnlyList<Stock>> Orders(IReadOnlyList<Stock> stocks)
     {

@@ -11,7 +11,6 @@ internal sealed class PlanSearch(
 )
 {
     private const int LongList = 1_500;
-    private const int MostBoards = 10;
     private readonly Steps steps = new(request.StepLimit, cancel);
     private readonly IReadOnlyList<PlanGoal> order = GoalOrder.Of(request);
     private Candidate? best;
@@ -21,46 +20,6 @@ internal sealed class PlanSearch(
 
     /// <summary>Cost of the cheapest boards not known to be too few; null before any was looked at.</summary>
     private Int128? leastBoards;
-
-    /// <summary>Whether these boards yield everything, as far as so many steps can tell.</summary>
-    public static bool Fits(PlanningRequest request)
-    {
-        var search = new PlanSearch(request, null, CancellationToken.None);
-        foreach (var choice in GlueUpChoices.For(request))
-        {
-            var bench = Bench.Lay(request, choice, costMatters: false);
-            if (search.FitsOn(bench) || search.steps.AreUp)
-                return search.best is { IsComplete: true };
-        }
-
-        return false;
-    }
-
-    private bool FitsOn(Bench bench)
-    {
-        if (SimpleBounds.AreTooSmall(bench, bench.Stocks) || !bench.EachHasABoard)
-            return false;
-        var greedy = new Greedy(bench);
-        foreach (var lead in Greedy.Leads)
-        {
-            Offer(Candidate.Of(bench, greedy.LayOut(bench.Stocks, lead)));
-            if (best!.IsComplete)
-                return true;
-        }
-
-        if (bench.Stocks.Count > MostBoards)
-            return false;
-        var search = new ClearSearch(bench, steps);
-        foreach (var chosen in BoardChoices.Different(bench.Stocks).Reverse())
-        {
-            if (!SimpleBounds.AreTooSmall(bench, chosen))
-                TryAsTheyAre(bench, search, chosen, search.On(chosen, null).Plan);
-            if (best!.IsComplete || steps.AreUp)
-                break;
-        }
-
-        return best!.IsComplete;
-    }
 
     public CutPlan Run()
     {
@@ -119,7 +78,7 @@ internal sealed class PlanSearch(
     {
         if (bench.Kinds.Count == 0 || bench.Stocks.Count == 0)
             return;
-        if (bench.Stocks.Count > MostBoards)
+        if (bench.Stocks.Count > BoardChoices.MostBoards)
         {
             isProven = false;
             return;
@@ -198,20 +157,12 @@ internal sealed class PlanSearch(
         ClearPlan? clear
     )
     {
-        if (clear is null)
-            return;
-        if (chosen.All(s => s.IsClear))
+        foreach (var draft in RealDrafts.Of(bench, search, chosen, clear, steps))
         {
-            Offer(Candidate.Of(bench, clear.ToDraft(bench)));
-            return;
+            Offer(Candidate.Of(bench, draft));
+            if (best!.IsComplete && ideal is { } i && best.Score.CompareTo(i, order) == 0)
+                return;
         }
-
-        if (clear.Shuffled(bench, steps) is { } shuffled)
-            Offer(Candidate.Of(bench, shuffled));
-        if (best!.IsComplete && ideal is { } i && best.Score.CompareTo(i, order) == 0)
-            return;
-        if (search.AsTheyAre(chosen) is { } real)
-            Offer(Candidate.Of(bench, real));
     }
 
     /// <summary>Whether a plan with these outer values could be better, as far as the goals before the first other one tell.</summary>

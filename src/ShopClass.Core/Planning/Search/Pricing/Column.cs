@@ -51,13 +51,26 @@ internal sealed record Column(
     }
 
     /// <summary>Its loss at prices.</summary>
-    public long LossAt(Prices prices, Packing packing)
+    public long LossAt(Prices prices, Packing packing, IReadOnlyList<PairRule> rules)
     {
         var loss = prices.Sawing * Effort + prices.PerTick[Group.Index] * Span;
         for (var kind = 0; kind < packing.Kinds; kind++)
             loss -= packing.Count(Packed, kind) * prices.Worth[kind];
+        for (var i = 0; i < rules.Count; i++)
+        {
+            if (prices.PerPair[i] > 0)
+                loss += prices.PerPair[i] * rules[i].Pairs(Packed, packing);
+        }
+
         return loss;
     }
+
+    /// <summary>The same with its loss at prices.</summary>
+    public Column At(Prices prices, Packing packing, IReadOnlyList<PairRule> rules) =>
+        this with
+        {
+            Loss = LossAt(prices, packing, rules),
+        };
 
     /// <summary>The section as a layout needs it.</summary>
     public SectionOption Option(long lines) =>

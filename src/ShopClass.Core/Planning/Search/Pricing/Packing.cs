@@ -36,6 +36,12 @@ internal sealed class Packing
     /// <summary>One of a kind.</summary>
     public ulong One(int kind) => 1UL << shifts[kind];
 
+    /// <summary>The bits that count a kind.</summary>
+    public ulong Mask(int kind) => masks[kind] << shifts[kind];
+
+    /// <summary>Whether there is one of a kind.</summary>
+    public bool HasAny(ulong packed, int kind) => (packed & Mask(kind)) != 0;
+
     /// <summary>How many of a kind.</summary>
     public int Count(ulong packed, int kind) => (int)((packed >> shifts[kind]) & masks[kind]);
 

@@ -34,15 +34,19 @@ internal sealed class PriceProgramme
     private readonly IReadOnlyList<BoardGroup> groups;
     private readonly Simplex simplex;
     private readonly double cost;
+    private readonly IReadOnlyList<PairRule> rules;
+    private readonly Dictionary<int, Column> sections = [];
 
     public PriceProgramme(
         Aim aim,
         Bench bench,
         Packing packing,
         IReadOnlyList<BoardGroup> groups,
-        IReadOnlyList<Column> known
+        IReadOnlyList<Column> known,
+        IReadOnlyList<PairRule> rules
     )
     {
+        this.rules = rules;
         (this.aim, this.bench, this.packing, this.groups) = (aim, bench, packing, groups);
         var single = known.Take(packing.Kinds).ToList();
         cost =
@@ -52,6 +56,7 @@ internal sealed class PriceProgramme
         simplex = new([
             .. bench.Demand.Select(d => (double)d),
             .. groups.Select(g => Full * g.Stocks.Count),
+            .. rules.Select(r => (double)r.Most),
         ]);
         foreach (var column in known)
             Add(column);
@@ -67,11 +72,13 @@ internal sealed class PriceProgramme
     /// <summary>Adds a section.</summary>
     public void Add(Column column)
     {
-        var coefficients = new double[packing.Kinds + groups.Count];
+        var coefficients = new double[Rows];
         for (var i = 0; i < packing.Kinds; i++)
             coefficients[i] = packing.Count(column.Packed, i);
         coefficients[packing.Kinds + column.Group.Index] = (double)column.Span / column.Group.Room;
-        simplex.Add(coefficients, CostOf(column) / cost);
+        for (var i = 0; i < rules.Count; i++)
+            coefficients[packing.Kinds + groups.Count + i] = rules[i].Pairs(column.Packed, packing);
+        sections.Add(simplex.Add(coefficients, CostOf(column) / cost), column);
     }
 
     /// <summary>Prices for the sections added so far, in whole numbers.</summary>
@@ -88,6 +95,11 @@ internal sealed class PriceProgramme
                     .Select(i => Math.Max(0, (long)Math.Floor(simplex.Prices[i] * Scale))),
             ],
             [.. groups.Select(g => OwnPerTick + Math.Max(0, PerTick(g)))],
+            [
+                .. Enumerable
+                    .Range(packing.Kinds + groups.Count, rules.Count)
+                    .Select(i => Math.Max(0, (long)Math.Round(-simplex.Prices[i] * Scale))),
+            ],
             (long)(Scale / SlackPart)
         );
     }
@@ -107,8 +119,21 @@ internal sealed class PriceProgramme
             bound -= perTick * group.Stocks.Count * group.Room;
         }
 
+        for (var i = 0; i < rules.Count; i++)
+            bound -= (Int128)prices.PerPair[i] * rules[i].Most;
         return bound;
     }
+
+    /// <summary>The sections mixed now, each with its share.</summary>
+    public IReadOnlyList<(Column Column, double Share)> Mixture() =>
+        [
+            .. simplex
+                .Used()
+                .Where(u => sections.ContainsKey(u.Column))
+                .Select(u => (sections[u.Column], u.Level)),
+        ];
+
+    private int Rows => packing.Kinds + groups.Count + rules.Count;
 
     private double CostOf(Column column) =>
         aim switch
@@ -124,7 +149,10 @@ internal sealed class PriceProgramme
         for (var i = 0; i < kinds; i++)
             simplex.Add(Unit(i, -1), 0);
         var spare = groups.Select(g => simplex.Add(Unit(kinds + g.Index, 1), 0)).ToList();
-        var over = new double[kinds + groups.Count];
+        var kept = rules
+            .Select((_, i) => simplex.Add(Unit(kinds + groups.Count + i, 1), 0))
+            .ToList();
+        var over = new double[Rows];
         foreach (var group in groups)
             over[kinds + group.Index] = -group.Stocks.Count;
         var overrun = simplex.Add(over, aim is Aim.Room ? 1 : OverrunCost);
@@ -132,7 +160,7 @@ internal sealed class PriceProgramme
         var worst = loads.IndexOf(loads.Max());
         if (loads[worst] > 0)
             spare[worst] = overrun;
-        simplex.Start([.. Enumerable.Range(0, kinds), .. spare]);
+        simplex.Start([.. Enumerable.Range(0, kinds), .. spare, .. kept]);
     }
 
     private double Load(List<Column> single, BoardGroup group) =>
@@ -142,7 +170,7 @@ internal sealed class PriceProgramme
 
     private double[] Unit(int row, double value)
     {
-        var unit = new double[packing.Kinds + groups.Count];
+        var unit = new double[Rows];
         unit[row] = value;
         return unit;
     }

@@ -1,19 +1,23 @@
 namespace ShopClass.Core.Planning.Search.Pricing;
 
-/// <summary>Prices and what they prove: the cost of every plan is at least the bound and the losses of its sections.</summary>
-internal sealed record Priced(Aim Aim, Prices Prices, Int128 Bound);
-
 /// <summary>
 /// Finds prices by column generation: the linear programme over the sections known so far gives prices, the sections
 /// that gain at those prices are added to it, until none gains. At first only a sample of the strips is looked at, and
-/// only great gains are looked for.
+/// only great gains are looked for; then for every strip the section led by it that gains most is kept at hand, and the
+/// programme is settled over these before all are looked for anew.
 /// </summary>
 internal sealed class PriceSearch
 {
     private const int MostRounds = 400;
     private const int MostAtOnce = 40;
     private const int EnoughAtOnce = 60;
+    private const int MostAtHand = 4_000;
     private const int Sample = 1_500;
+    private const int LooksCounted = 32;
+    private const long Never = long.MaxValue / 4;
+
+    /// <summary>Sections that lose up to this part of all costs are looked for too: those of the last round are soon wanted.</summary>
+    private const double Margin = 1.0 / 200;
     private const double FirstGain = 1.0 / 32;
     private const double LastSampledGain = 1.0 / 1024;
     private const int NextGain = 8;
@@ -23,9 +27,6 @@ internal sealed class PriceSearch
     private readonly Steps steps;
     private readonly List<Column> known;
     private readonly int[] places;
-    private List<SectionFinder> finders = [];
-    private bool isSampled;
-    private double gain;
 
     public PriceSearch(Bench bench, Packing packing, IReadOnlyList<BoardGroup> groups, Steps steps)
     {
@@ -34,68 +35,120 @@ internal sealed class PriceSearch
         known = [.. bench.Kinds.Select(Single)];
     }
 
+    /// <summary>The sections looked at so far; first each blank in one of its own.</summary>
+    public IReadOnlyList<Column> Known => known;
+
     /// <summary>Prices for an aim; null where the steps are up before they settle.</summary>
     public Priced? Find(Aim aim)
     {
-        (gain, isSampled) = (FirstGain, true);
-        var programme = new PriceProgramme(aim, bench, packing, groups, known);
+        var programme = new PriceProgramme(aim, bench, packing, groups, known, []);
+        BySample(programme);
+        long[][] least = [.. groups.Select(g => new long[g.Pool.Strips.Length])];
+        foreach (var strips in least)
+            Array.Fill(strips, -Never);
+        Prices? last = null;
         for (var round = 0; round < MostRounds && !steps.AreUp; round++)
         {
             var prices = programme.Solve();
-            var gains = Gains(prices, programme.Scale);
+            if (last is not null)
+                Lower(least, last, prices);
+            last = prices;
+            var atHand = AtHand(prices, programme.Scale, least);
             if (steps.AreUp)
                 break;
-            if (gains.Count == 0)
-                return new(aim, prices, programme.BoundAt(prices));
-            known.AddRange(gains);
-            gains.ForEach(programme.Add);
+            if (atHand.Count == 0)
+                return new(aim, prices, programme.BoundAt(prices), least);
+            Settle(programme, atHand);
         }
 
         return null;
     }
 
-    /// <summary>
-    /// Some sections that gain at these prices, looked for from where the last search ended. A smaller gain is asked for
-    /// when none is left; none at all only where every section was looked at.
-    /// </summary>
-    private List<Column> Gains(Prices prices, double scale)
+    /// <summary>For each strip the section led by it that gains most.</summary>
+    private List<Column> AtHand(Prices prices, double scale, long[][] least)
     {
-        Ready(prices);
-        while (true)
+        var all = new List<Column>();
+        foreach (var group in groups)
         {
-            var limit = Math.Min(-prices.Slack - 1, -(long)(scale * gain));
-            var gains = groups.SelectMany(g => Some(g, limit)).ToList();
-            if (gains.Count > 0 || steps.AreUp || (!isSampled && limit == -prices.Slack - 1))
-                return gains;
-            if (isSampled && gain < LastSampledGain)
-            {
-                isSampled = false;
-                Ready(prices);
-            }
-            else
-            {
-                gain /= NextGain;
-            }
+            var finder = new SectionFinder(packing, group, prices, steps);
+            var limit = (long)(scale * Margin);
+            all.AddRange(finder.Best(-prices.Slack - 1, limit, MostAtHand, least[group.Index]));
+        }
+
+        all.RemoveAll(c => c.Loss >= -prices.Slack);
+        return all;
+    }
+
+    /// <summary>What sections lose at least after prices have changed.</summary>
+    private void Lower(long[][] least, Prices before, Prices now)
+    {
+        var risen = 0L;
+        for (var k = 0; k < packing.Kinds; k++)
+            risen += bench.Demand[k] * Math.Max(0, now.Worth[k] - before.Worth[k]);
+        foreach (var group in groups)
+        {
+            var cheaper = Math.Max(0, before.PerTick[group.Index] - now.PerTick[group.Index]);
+            var by = risen + cheaper * group.Room;
+            foreach (ref var loss in least[group.Index].AsSpan())
+                loss = Math.Max(-Never, loss - by);
         }
     }
 
-    private IEnumerable<Column> Some(BoardGroup group, long limit)
+    private void BySample(PriceProgramme programme)
     {
-        var (found, next) = finders[group.Index].Some(limit, EnoughAtOnce, places[group.Index]);
+        var gain = FirstGain;
+        for (var round = 0; round < MostRounds && !steps.AreUp && gain >= LastSampledGain; )
+        {
+            var prices = programme.Solve();
+            var limit = Math.Min(-prices.Slack - 1, -(long)(programme.Scale * gain));
+            var gains = new List<Column>();
+            foreach (var group in groups)
+                gains.AddRange(Sampled(group, prices, limit));
+
+            if (gains.Count == 0)
+                gain /= NextGain;
+            else
+                round++;
+            Add(programme, gains);
+        }
+    }
+
+    /// <summary>Goes on with the sections at hand until none of them gains.</summary>
+    private void Settle(PriceProgramme programme, List<Column> atHand)
+    {
+        Add(programme, Best(atHand.Select(c => (c, c.Loss))));
+        while (steps.Take(1 + atHand.Count / LooksCounted))
+        {
+            var prices = programme.Solve();
+            var gains = Best(
+                atHand
+                    .Select(c => (Column: c, Loss: c.LossAt(prices, packing, [])))
+                    .Where(c => c.Loss < -prices.Slack)
+            );
+            if (gains.Count == 0)
+                return;
+            Add(programme, gains);
+        }
+    }
+
+    private static List<Column> Best(IEnumerable<(Column Column, long Loss)> gains) =>
+        [.. gains.OrderBy(c => c.Loss).Take(MostAtOnce).Select(c => c.Column)];
+
+    private void Add(PriceProgramme programme, List<Column> gains)
+    {
+        known.AddRange(gains);
+        gains.ForEach(programme.Add);
+    }
+
+    /// <summary>Sections that gain at these prices, led by a sample of strips from where the last search ended.</summary>
+    private IEnumerable<Column> Sampled(BoardGroup group, Prices prices, long limit)
+    {
+        var every = 1 + group.Pool.Strips.Length / Sample;
+        var finder = new SectionFinder(packing, group, prices, steps, every);
+        var (found, next) = finder.Some(limit, EnoughAtOnce, places[group.Index]);
         places[group.Index] = next;
         return found.OrderBy(c => c.Loss).Take(MostAtOnce);
     }
-
-    private void Ready(Prices prices) =>
-        finders = [
-            .. groups.Select(g => new SectionFinder(
-                packing,
-                g,
-                prices,
-                steps,
-                isSampled ? 1 + g.Pool.Strips.Count / Sample : 1
-            )),
-        ];
 
     /// <summary>One blank in a section of its own, on the first boards it fits.</summary>
     private Column Single(Kind kind)

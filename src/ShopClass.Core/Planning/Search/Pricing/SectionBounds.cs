@@ -1,171 +1,212 @@
 namespace ShopClass.Core.Planning.Search.Pricing;
 
 /// <summary>
-/// What strips beside a given one could add to a section at best. Lengths are taken in blocks and widths in cells,
-/// rounded so that nothing is promised that cannot be held.
+/// What strips beside those of a section could still add to it at best. Each single strip is bounded by filling it with
+/// the blanks that are left, best worth for its length first, the last one in part; strips are then put side by side as
+/// often as the width allows. A second bound fills the area beside in the same way, each blank once.
 /// </summary>
 internal sealed class SectionBounds
 {
-    private const int Blocks = 128;
-    private const int MostCells = 48;
-    private const long None = long.MaxValue / 8;
-    private readonly StripPool pool;
+    private const long None = long.MinValue / 8;
+    private readonly BoardGroup group;
     private readonly Packing packing;
+    private readonly WidthSums sums;
     private readonly long rip;
-    private readonly long block;
-    private readonly long cell;
-    private readonly int[] cellsOf;
-    private readonly long[][] best;
-    private readonly long[][][] without;
-    private readonly long[]?[] beside = new long[Blocks + 1][];
-    private readonly int cells;
-    private readonly long[] adds;
-    private readonly long[] row;
+    private readonly long cross;
+    private readonly Filler[][] byBreadth;
+    private readonly Filler[] byArea;
+    private readonly long[] best;
+    private readonly int[] worth;
+    private readonly int[] counts;
+    private readonly double[] extra;
+    private readonly Prices prices;
 
-    public SectionBounds(
-        StripPool pool,
-        Packing packing,
-        Stock stock,
-        long[] values,
-        long rip,
-        long cross,
-        int every
-    )
+    public SectionBounds(Packing packing, BoardGroup group, Prices prices, WidthSums sums)
     {
-        (this.pool, this.packing, this.rip) = (pool, packing, rip);
-        block = Math.Max(1, (stock.Usable + Blocks - 1) / Blocks);
-        var narrowest = pool.Breadths.Select(b => b.Width).DefaultIfEmpty(1).Min();
-        cell = Math.Max(1, Math.Min(stock.Width / MostCells, narrowest));
-        cells = (int)(stock.Width / cell) + 1;
-        cellsOf = [.. pool.Breadths.Select(b => (int)((b.Width + stock.RipKerf) / cell))];
-        best = [.. pool.Breadths.Select(_ => NewRow())];
-        without =
+        (this.group, this.packing, this.sums) = (group, packing, sums);
+        (rip, cross) = (prices.Rip(group.First), prices.Cross(group.First));
+        byBreadth = [.. group.Pool.Breadths.Select(b => Along(b, prices))];
+        byArea = Areas(prices);
+        best = new long[byBreadth.Length];
+        worth = new int[byBreadth.Length];
+        counts = new int[packing.Kinds];
+        extra = new double[group.Pool.Lies.Count];
+        this.prices = prices;
+    }
+
+    /// <summary>
+    /// The least that strips so long at most, of blanks that are left, add to the loss in so much width (kerfs before
+    /// them included), by area alone: never above 0.
+    /// </summary>
+    public long BesideByArea(long length, long width, ulong left)
+    {
+        var stock = group.First;
+        Count(left);
+        var room = (double)(length + stock.CrosscutKerf) * width;
+        var value = cross * Math.Max(0, width - stock.RipKerf) - rip * length;
+        foreach (var blank in byArea)
+        {
+            var count = counts[blank.Kind];
+            if (count == 0 || blank.Along > length || blank.Across + stock.RipKerf > width)
+                continue;
+            var whole = blank.Size * count;
+            if (whole <= room)
+            {
+                value += blank.Net * count;
+                room -= whole;
+                continue;
+            }
+
+            value += Part(blank.Net * count, room / whole);
+            break;
+        }
+
+        return Math.Min(0, -value);
+    }
+
+    /// <summary>
+    /// The same strip by strip, for each sum of widths from the one taken on: <paramref name="into"/> at a sum is what
+    /// may be added in the width left beside it.
+    /// </summary>
+    public void Beside(long length, int taken, ulong left, long[] into)
+    {
+        Count(left);
+        for (var b = 0; b < best.Length; b++)
+            best[b] = sums.Next(taken, b) < 0 ? None : BestStrip(length, b);
+        Spread(length, taken, into);
+    }
+
+    /// <summary>Forgets the strips noted.</summary>
+    public void Clear() => Array.Fill(best, None);
+
+    /// <summary>Notes the value of a strip of a breadth that might be added.</summary>
+    public void Note(int breadth, long value) => best[breadth] = Math.Max(best[breadth], value);
+
+    /// <summary>As <see cref="Beside"/>, for the strips noted only.</summary>
+    public void Spread(long length, int taken, long[] into)
+    {
+        var ripped = rip * length;
+        var some = 0;
+        for (var b = 0; b < best.Length; b++)
+        {
+            if (best[b] > ripped)
+                worth[some++] = b;
+        }
+
+        for (var s = sums.LastWithRoom; s >= taken; s--)
+        {
+            var least = 0L;
+            for (var w = 0; w < some; w++)
+            {
+                var b = worth[w];
+                var next = sums.Next(s, b);
+                if (next >= 0)
+                    least = Math.Min(least, into[next] + ripped - best[b]);
+            }
+
+            into[s] = least;
+        }
+    }
+
+    /// <summary>Readies <see cref="More"/> for these blanks and so much width.</summary>
+    public void Offer(ulong left, long beside)
+    {
+        var most = 0.0;
+        var stock = group.First;
+        var lies = group.Pool.Lies;
+        for (var i = lies.Count - 1; i >= 0; i--)
+        {
+            var across = group.Pool.AcrossOf(lies[i]);
+            if (across + stock.RipKerf <= beside && packing.HasAny(left, lies[i].Kind))
+            {
+                var net = prices.Worth[lies[i].Kind] - cross * across;
+                most = Math.Max(most, net / (double)(lies[i].Along + stock.CrosscutKerf));
+            }
+
+            extra[i] = most;
+        }
+    }
+
+    /// <summary>What a strip may gain at most when it goes on by so much, its last blank being given.</summary>
+    public long More(int last, long room)
+    {
+        var more = (long)(extra[last] * room);
+        return more + (more >> 48) + 2;
+    }
+
+    /// <summary>The greatest value of a strip of a breadth, its last cut counted, from the blanks counted.</summary>
+    private long BestStrip(long length, int breadth)
+    {
+        var room = length + group.First.CrosscutKerf;
+        var value = cross * group.Pool.Breadths[breadth].Needed;
+        foreach (var blank in byBreadth[breadth])
+        {
+            var count = counts[blank.Kind];
+            if (count == 0 || blank.Along > length)
+                continue;
+            var span = blank.Along + group.First.CrosscutKerf;
+            if (span * count <= room)
+            {
+                value += blank.Net * count;
+                room -= span * count;
+                continue;
+            }
+
+            value += Part(blank.Net, (double)room / span);
+            break;
+        }
+
+        return value;
+    }
+
+    /// <summary>A part of a value, rounded up by more than the error of the division.</summary>
+    private static long Part(long net, double part) => (long)(net * part) + (net >> 48) + 2;
+
+    private void Count(ulong left)
+    {
+        for (var kind = 0; kind < counts.Length; kind++)
+            counts[kind] = packing.Count(left, kind);
+    }
+
+    /// <summary>Blanks that go into a strip of a breadth and are worth more than the cut after them.</summary>
+    private Filler[] Along(Breadth breadth, Prices prices) =>
         [
-            .. Enumerable
-                .Range(0, packing.Kinds)
-                .Select(_ => pool.Breadths.Select(_ => NewRow()).ToArray()),
+            .. group
+                .Pool.Lies.Select(lie => new Filler(
+                    lie.Kind,
+                    lie.Along,
+                    group.Pool.AcrossOf(lie),
+                    prices.Worth[lie.Kind] - cross * breadth.Needed,
+                    lie.Along + group.First.CrosscutKerf
+                ))
+                .Where(f => f.Net > 0 && f.Across <= breadth.Needed)
+                .OrderByDescending(f => f.Net / f.Size)
+                .ThenBy(f => f.Kind),
         ];
-        adds = new long[best.Length];
-        row = new long[cells];
-        for (var i = 0; i < values.Length; i += every)
-            Note(pool.Strips[i], values[i]);
-        for (var b = 0; b < best.Length; b++)
-        {
-            var cut = cross * pool.Breadths[b].Needed;
-            SpreadShort(best[b], cut);
-            foreach (var rows in without)
-                SpreadShort(rows[b], cut);
-        }
-    }
 
-    /// <summary>The greatest value of a strip of this breadth in a section so long, its last cut counted.</summary>
-    public long BestValue(long length, int breadth) => best[breadth][length / block];
-
-    /// <summary>The same where some kinds are used up, and that one of these without which it is least; -1 where none matters.</summary>
-    public (long Value, int Without) BestValue(long length, int breadth, ulong used)
+    private Filler[] Areas(Prices prices)
     {
-        var at = (int)(length / block);
-        var scarcest = -1;
-        var least = best[breadth][at];
-        for (var kind = 0; kind < without.Length; kind++)
-        {
-            if (without[kind][breadth][at] < least && IsUsedUp(kind, used))
-                (scarcest, least) = (kind, without[kind][breadth][at]);
-        }
-
-        return (least, scarcest);
+        var stock = group.First;
+        // A blank that may lie either way counts with the better of each.
+        return
+        [
+            .. group
+                .Pool.Lies.GroupBy(lie => lie.Kind)
+                .Select(ways => new Filler(
+                    ways.Key,
+                    ways.Min(l => l.Along),
+                    ways.Min(group.Pool.AcrossOf),
+                    prices.Worth[ways.Key] - cross * ways.Min(group.Pool.AcrossOf),
+                    ways.Min(l =>
+                        (double)(l.Along + stock.CrosscutKerf)
+                        * (group.Pool.AcrossOf(l) + stock.RipKerf)
+                    )
+                ))
+                .Where(f => f.Net > 0)
+                .OrderByDescending(f => f.Net / f.Size)
+                .ThenBy(f => f.Kind),
+        ];
     }
 
-    private bool IsUsedUp(int kind, ulong used) =>
-        packing.Count(used, kind) == packing.Count(packing.All, kind);
-
-    /// <summary>The least that strips in so much width, kerfs before them included, add to the loss: never above 0.</summary>
-    public long Beside(long length, long width)
-    {
-        var at = (int)(length / block);
-        if (beside[at] is { } known)
-            return known[Math.Max(0, width) / cell];
-        var made = new long[cells];
-        for (var b = 0; b < best.Length; b++)
-            adds[b] = rip * (at * block) - best[b][at];
-        Fill(made, cells - 1);
-        beside[at] = made;
-        return made[Math.Max(0, width) / cell];
-    }
-
-    /// <summary>The same where some kinds are used up.</summary>
-    public long Beside(long length, long width, ulong used)
-    {
-        var at = (int)(length / block);
-        for (var b = 0; b < best.Length; b++)
-            adds[b] = best[b][at];
-        for (var kind = 0; kind < without.Length; kind++)
-        {
-            if (!IsUsedUp(kind, used))
-                continue;
-            var rows = without[kind];
-            for (var b = 0; b < adds.Length; b++)
-                adds[b] = Math.Min(adds[b], rows[b][at]);
-        }
-
-        for (var b = 0; b < adds.Length; b++)
-            adds[b] = rip * length - adds[b];
-        var c = (int)(Math.Max(0, width) / cell);
-        Array.Clear(row);
-        Fill(row, c);
-        return row[c];
-    }
-
-    private void Fill(long[] into, int upTo)
-    {
-        for (var b = 0; b < adds.Length; b++)
-        {
-            var (takes, add) = (cellsOf[b], adds[b]);
-            if (add >= 0)
-                continue;
-            for (var c = takes; c <= upTo; c++)
-                into[c] = Math.Min(into[c], into[c - takes] + add);
-        }
-    }
-
-    private static long[] NewRow()
-    {
-        var blank = new long[Blocks + 1];
-        Array.Fill(blank, -None);
-        return blank;
-    }
-
-    private void Note(PoolStrip strip, long value)
-    {
-        var at = strip.Length / block;
-        if (at > Blocks)
-            return;
-        ref var here = ref best[strip.Breadth][at];
-        here = Math.Max(here, value);
-        for (var kind = 0; kind < without.Length; kind++)
-        {
-            if (packing.Count(strip.Packed, kind) > 0)
-                continue;
-            ref var there = ref without[kind][strip.Breadth][at];
-            there = Math.Max(there, value);
-        }
-    }
-
-    /// <summary>Shorter strips lie in longer sections too; those shorter by more than the leeway are cut once more.</summary>
-    private void SpreadShort(long[] of, long cut)
-    {
-        var own = (long[])of.Clone();
-        var shorter = -None;
-        var from = 0;
-        for (var at = 0; at <= Blocks; at++)
-        {
-            var first = Math.Max(0, (at * block - pool.Leeway) / block);
-            while (from < first)
-                shorter = Math.Max(shorter, own[from++]);
-            var near = shorter - cut;
-            for (var i = from; i <= at; i++)
-                near = Math.Max(near, own[i]);
-            of[at] = near;
-        }
-    }
+    private readonly record struct Filler(int Kind, long Along, long Across, long Net, double Size);
 }

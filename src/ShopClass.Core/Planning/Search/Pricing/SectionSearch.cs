@@ -7,11 +7,7 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// </summary>
 internal sealed class SectionSearch
 {
-    private const int MostStrips = 400_000;
-    private const int MostColumns = 60_000;
-
-    /// <summary>First distance looked at, as a part of the bound.</summary>
-    private const int FirstPart = 128;
+    private const int MostStrips = 1_500_000;
 
     /// <summary>First part of all the spare room that a plan is looked for in.</summary>
     private const int FirstRoomPart = 256;
@@ -59,7 +55,8 @@ internal sealed class SectionSearch
 
         if (search.Find(aim) is not { } priced)
             return new(false, any);
-        var best = Widen(groups, priced, have.Value);
+        var widening = new WideningSearch(bench, packing, groups, priced, steps);
+        var best = widening.Run(have.Value, search.Known);
         return best with { Plan = best.Plan ?? any };
     }
 
@@ -68,17 +65,20 @@ internal sealed class SectionSearch
     {
         if (search.Find(Aim.Room) is not { } room)
             return new(false, null);
-        var slack = SlackOf(room.Prices);
+        var slack = room.SlackOf(bench);
         var spare = slack - room.Bound;
         if (spare < 0)
             return new(true, null);
         for (var part = FirstRoomPart; part > 0; part /= 4)
         {
-            if (Listed(groups, room.Prices, spare / part + slack) is not { } columns)
+            var width = spare / part + slack;
+            if (SectionLists.Within(packing, groups, room, width, steps) is not { } columns)
                 return new(false, null);
-            var cover = new CoverSearch(bench, packing, groups, columns, steps)
+            // What is left of the boards is what is looked for here: it costs nothing.
+            var free = new long[groups.Count];
+            var cover = new CoverSearch(bench, packing, groups, columns, free, steps)
             {
-                Budget = spare / part + slack,
+                Budget = width,
                 BudgetAfter = (_, _) => Int128.MaxValue,
                 AnyWillDo = true,
             };
@@ -89,64 +89,6 @@ internal sealed class SectionSearch
         }
 
         return new(true, null);
-    }
-
-    /// <summary>The best plan within a distance of the bound, the distance made larger until it is certain.</summary>
-    private ClearAnswer Widen(
-        List<BoardGroup> groups,
-        Priced priced,
-        (Cost Cost, long LengthUsed) have
-    )
-    {
-        var (trims, before) = ClearPlan.Before(groups.SelectMany(g => g.Stocks));
-        Int128 Distance(Cost cost, long length) =>
-            (
-                aim is Aim.Sawing
-                    ? cost.Effort - trims.Effort
-                    : (Int128)(length - before) * PriceProgramme.PartsOfTick
-            ) - priced.Bound;
-        var most = Distance(have.Cost, have.LengthUsed);
-        var slack = SlackOf(priced.Prices);
-        var width = Int128.Min(most, Int128.Max(1, priced.Bound / FirstPart));
-        ClearPlan? best = null;
-        while (Listed(groups, priced.Prices, width + slack) is { } columns)
-        {
-            var cover = new CoverSearch(bench, packing, groups, columns, steps)
-            {
-                Budget = width + slack,
-                BudgetAfter = (cost, length) => Distance(cost, length) + slack,
-            };
-            best = cover.Run() ?? best;
-            if (best is not null)
-                most = Int128.Min(most, Distance(best.Cost, best.LengthUsed));
-            if (steps.AreUp)
-                break;
-            if (width >= most)
-                return new(true, best);
-            width = best is null ? Int128.Min(most, width * 2) : most;
-        }
-
-        return new(false, best);
-    }
-
-    /// <summary>What all losses below zero in a plan can make up at most.</summary>
-    private Int128 SlackOf(Prices prices) => bench.Demand.Sum() * (Int128)prices.Slack;
-
-    private List<Column>? Listed(List<BoardGroup> groups, Prices prices, Int128 limit)
-    {
-        var all = new List<Column>();
-        foreach (var group in groups)
-        {
-            var finder = new SectionFinder(packing, group, prices, steps);
-            if (
-                finder.Within((long)Int128.Min(limit, long.MaxValue / 8), MostColumns)
-                is not { } found
-            )
-                return null;
-            all.AddRange(found);
-        }
-
-        return all;
     }
 
     private List<BoardGroup>? Groups(IReadOnlyList<Stock> chosen)

@@ -48,6 +48,10 @@ internal sealed class Simplex
         return row < 0 ? 0 : level[row];
     }
 
+    /// <summary>The columns used, each with how much of it.</summary>
+    public IEnumerable<(int Column, double Level)> Used() =>
+        basis.Select((column, row) => (column, level[row])).Where(u => u.Item2 > Tiny);
+
     /// <summary>Starts from these columns, which together must make a plan.</summary>
     public void Start(int[] first)
     {

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace ShopClass.Core.Planning.Search.Pricing;
 
 /// <summary>A strip that could be ripped: one blank more than an earlier strip.</summary>
@@ -7,13 +9,15 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// <param name="Length">Length with a kerf between each two blanks.</param>
 /// <param name="Breadth">Index of its breadth.</param>
 /// <param name="Count">How many blanks.</param>
+/// <param name="Last">Index of its last blank among <see cref="StripPool.Lies"/>; strips that go on from it add none before.</param>
 internal readonly record struct PoolStrip(
     int Before,
     Lie Lie,
     ulong Packed,
     long Length,
     int Breadth,
-    int Count
+    int Count,
+    int Last
 );
 
 /// <summary>What a strip takes from a section's width, and what its blanks need; less only where it is a whole board's width.</summary>
@@ -28,8 +32,10 @@ internal sealed class StripPool
     private readonly int most;
     private readonly Steps steps;
     private readonly List<PoolStrip> strips = [];
+    private readonly List<int> ends = [];
     private readonly List<Breadth> breadths = [];
     private readonly Lie[] lies;
+    private WidthSums? sums;
 
     private StripPool(
         Bench bench,
@@ -42,7 +48,7 @@ internal sealed class StripPool
     {
         (this.bench, this.packing, Stock) = (bench, packing, stock);
         (this.longest, this.most, this.steps) = (longest, most, steps);
-        lies = [.. bench.Kinds.Where(k => k.Suits[stock.Index]).SelectMany(Lies)];
+        lies = [.. bench.Kinds.Where(k => k.Suits[stock.Index]).SelectMany(LiesOf)];
         Leeway = bench.Request.Rules.LengthAllowance.Ticks;
         Keepable = Math.Max(1, stock.RipKerf + bench.Request.Rules.NarrowestOffcut.Ticks);
     }
@@ -50,7 +56,14 @@ internal sealed class StripPool
     /// <summary>A board like those it is for.</summary>
     public Stock Stock { get; }
 
-    public IReadOnlyList<PoolStrip> Strips => strips;
+    /// <summary>Every strip; those that go on from one follow it at once.</summary>
+    public ReadOnlySpan<PoolStrip> Strips => CollectionsMarshal.AsSpan(strips);
+
+    /// <summary>For each strip the index after the last that goes on from it.</summary>
+    public ReadOnlySpan<int> Ends => CollectionsMarshal.AsSpan(ends);
+
+    /// <summary>Every way a blank may lie.</summary>
+    public IReadOnlyList<Lie> Lies => lies;
     public IReadOnlyList<Breadth> Breadths => breadths;
 
     /// <summary>What a strip may be shorter than its section without another crosscut.</summary>
@@ -58,6 +71,12 @@ internal sealed class StripPool
 
     /// <summary>Width beside the last strip from which it is ripped off to keep.</summary>
     public long Keepable { get; }
+
+    /// <summary>Sums that widths of strips side by side come to.</summary>
+    public WidthSums Sums => sums ??= new(Stock, breadths);
+
+    /// <summary>Size across the board of a blank that lies so.</summary>
+    public long AcrossOf(Lie lie) => bench.Kinds[lie.Kind].Across(lie.Turned);
 
     /// <summary>The strips, or null where there are too many.</summary>
     public static StripPool? Of(
@@ -92,7 +111,7 @@ internal sealed class StripPool
         );
     }
 
-    private static IEnumerable<Lie> Lies(Kind kind) =>
+    private static IEnumerable<Lie> LiesOf(Kind kind) =>
         kind.MayTurn
             ? [new(kind.Index, false, kind.Length), new(kind.Index, true, kind.Width)]
             : [new(kind.Index, false, kind.Length)];
@@ -111,8 +130,11 @@ internal sealed class StripPool
             if (!steps.Take())
                 return;
             var count = before < 0 ? 1 : strips[before].Count + 1;
-            strips.Add(new(before, lie, packed + one, grown, IndexOf(broader), count));
-            Grow(strips.Count - 1, i, packed + one, grown, broader);
+            var index = strips.Count;
+            strips.Add(new(before, lie, packed + one, grown, IndexOf(broader), count, i));
+            ends.Add(index + 1);
+            Grow(index, i, packed + one, grown, broader);
+            ends[index] = strips.Count;
         }
     }
 
@@ -152,7 +174,7 @@ internal sealed record BoardGroup(int Index, IReadOnlyList<Stock> Stocks, StripP
     /// <summary>Its first strip of just one blank of a kind, or -1.</summary>
     public int Single(Kind kind)
     {
-        for (var i = 0; i < Pool.Strips.Count; i++)
+        for (var i = 0; i < Pool.Strips.Length; i++)
         {
             var strip = Pool.Strips[i];
             if (strip.Count == 1 && strip.Lie.Kind == kind.Index && strip.Length <= First.Usable)

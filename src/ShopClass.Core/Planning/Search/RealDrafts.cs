@@ -1,0 +1,28 @@
+namespace ShopClass.Core.Planning.Search;
+
+/// <summary>Layouts on the boards as they are, from what they would yield if they were clear.</summary>
+internal static class RealDrafts
+{
+    /// <summary>Layouts worth trying, the likeliest first; worked out one by one as they are asked for.</summary>
+    public static IEnumerable<Draft> Of(
+        Bench bench,
+        ClearSearch search,
+        IReadOnlyList<Stock> chosen,
+        ClearPlan? clear,
+        Steps steps
+    )
+    {
+        if (clear is null)
+            yield break;
+        if (chosen.All(s => s.IsClear))
+        {
+            yield return clear.ToDraft(bench);
+            yield break;
+        }
+
+        if (clear.Shuffled(bench, steps) is { } shuffled)
+            yield return shuffled;
+        if (search.AsTheyAre(chosen) is { } real)
+            yield return real;
+    }
+}
