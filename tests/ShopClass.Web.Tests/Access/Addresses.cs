@@ -91,6 +91,10 @@ internal static class Addresses
         "/not-found",
     ];
 
+    /// <summary>They show nothing themselves and send on by who asks; tests of their own ask where to.</summary>
+    public static IReadOnlyList<string> SendOn { get; } =
+    ["/kit/{studentId:guid}/{projectId:guid}"];
+
     /// <summary>Written to only; tests of their own ask who may.</summary>
     public static IReadOnlyList<string> Posts { get; } =
     [

@@ -40,6 +40,7 @@ public sealed class RoleMatrixOverHttpTests(StaffedShop shop) : IClassFixture<St
         Assert.Equal(
             Addresses
                 .Answered.Keys.Concat(Addresses.Open)
+                .Concat(Addresses.SendOn)
                 .Concat(Addresses.Posts)
                 .Order(StringComparer.Ordinal),
             found
