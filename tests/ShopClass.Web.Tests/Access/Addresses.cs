@@ -88,6 +88,8 @@ internal static class Addresses
         "/health",
         "/join",
         "/join/waiting",
+        // Shows nothing: it leads on to pages that ask for themselves.
+        "/kit/{studentId:guid}/{projectId:guid}",
         "/not-found",
     ];
 
