@@ -36,7 +36,10 @@ public sealed class JoiningTests(RunningApp app)
         await desk.GetByRole(AriaRole.Button, new() { Name = "Let Late Lark in" }).ClickAsync();
         await phone.WaitForURLAsync("**/my/steps");
         await phone.GetByRole(AriaRole.Link, new() { Name = "To my board" }).ClickAsync();
-        await student.Settle();
+        await Expect(phone.GetByRole(AriaRole.Heading, new() { Name = "My board" }))
+            .ToBeVisibleAsync();
+        // A live page, so that its end can be seen at once.
+        await student.Open("/my");
         await Expect(phone.GetByRole(AriaRole.Heading, new() { Name = "Hello, Late Lark" }))
             .ToBeVisibleAsync();
 

@@ -88,8 +88,6 @@ internal static class Addresses
         "/health",
         "/join",
         "/join/waiting",
-        // Shows nothing: it leads on to pages that ask for themselves.
-        "/kit/{studentId:guid}/{projectId:guid}",
         "/not-found",
     ];
 
