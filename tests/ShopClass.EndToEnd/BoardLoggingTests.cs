@@ -70,6 +70,13 @@ public sealed class BoardLoggingTests : IAsyncLifetime
         await SeeAsync(student, "log-surface");
         await phone.GetByLabel("Surfaced four sides").CheckAsync();
         await Press(phone, "Go on");
+        await Asks(phone, "Is it flat?");
+        await phone.GetByLabel("Hollow across (cup)").FillAsync("3");
+        await Press(phone, "Go on");
+        await Expect(phone.Locator("#cup-problem")).ToContainTextAsync("The most taken here");
+        await SeeAsync(student, "log-flat");
+        await phone.GetByLabel("Hollow across (cup)").FillAsync("1/16");
+        await phone.Keyboard.PressAsync("Enter");
         await Asks(phone, "Which wood is it?");
         await SeeAsync(student, "log-wood");
         await phone.GetByLabel("or another, by its name").FillAsync("yellow-poplar");
@@ -111,6 +118,7 @@ public sealed class BoardLoggingTests : IAsyncLifetime
         await Press(phone, "Go on");
 
         await Asks(phone, "Is this your board?");
+        await Expect(phone.Locator(".so-far")).ToContainTextAsync("cup 1/16");
         await SeeAsync(student, "log-log");
         await phone.GetByLabel("What you call it").FillAsync("<b>my plank</b>");
         await Press(phone, "Log this board");
@@ -183,6 +191,9 @@ public sealed class BoardLoggingTests : IAsyncLifetime
         await TypeAsync(phone, "3/4");
         await Asks(phone, "Is it planed or rough?");
         await PickAsync(phone);
+        await Asks(phone, "Is it flat?");
+        await TabTo(phone, "It is flat");
+        await phone.Keyboard.PressAsync("Enter");
         await Asks(phone, "Which wood is it?");
         await PickAsync(phone);
         await Asks(phone, "Where are its bad places?");

@@ -109,6 +109,48 @@ public sealed class BoardLoggingOverHttpTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_cup_and_a_twist_are_asked_for_checked_and_kept_with_the_board()
+    {
+        await AnswerAllAsync();
+        var wrong = await Visitor.Parse(
+            await PostAsync(EntryScreen.Flat, ("Entry.Cup", "a bit <b>"), ("Entry.Twist", "2 1/2"))
+        );
+        Assert.NotEmpty(wrong.QuerySelector("#cup-problem")!.TextContent);
+        Assert.Equal("a bit <b>", wrong.QuerySelector("#cup")!.GetAttribute("value"));
+        // The same sentence as the instructor's board page gives, from the same check.
+        Assert.Contains(
+            "The most taken here is 1 in",
+            wrong.QuerySelector("#twist-problem")!.TextContent,
+            StringComparison.Ordinal
+        );
+        Assert.Equal("2 1/2", wrong.QuerySelector("#twist")!.GetAttribute("value"));
+
+        await PostAsync(EntryScreen.Flat, ("Entry.Cup", "1/8"), ("Entry.Twist", "6 mm"));
+        var last = await _visitor.Read(EntryScreens.Address(_project, EntryScreen.Log));
+        Assert.Contains("cup 1/8", last.Body!.TextContent, StringComparison.Ordinal);
+        await PostAsync(EntryScreen.Log, ("Entry.Text", "Mine"), ("Entry.Go", "log"));
+
+        var board = (await BoardsAsync())[^1].Board;
+        Assert.Equal(Core.Measure.Length.FromInches(0, 1, 8), board.Cup);
+        Assert.Equal(Core.Measure.Length.FromMillimetres(6), board.Twist);
+    }
+
+    [Fact]
+    public async Task A_flat_board_is_one_tap_and_takes_back_what_was_measured()
+    {
+        await AnswerAllAsync();
+        await PostAsync(EntryScreen.Flat, ("Entry.Cup", "1/8"), ("Entry.Twist", ""));
+        await PostAsync(EntryScreen.Flat, ("Entry.Cup", "1/8"), ("Entry.Go", "flat"));
+        await PostAsync(EntryScreen.Log, ("Entry.Text", "Mine"), ("Entry.Go", "log"));
+
+        var board = (await BoardsAsync())[^1].Board;
+        Assert.Equal(
+            (Core.Measure.Length.Zero, Core.Measure.Length.Zero),
+            (board.Cup, board.Twist)
+        );
+    }
+
+    [Fact]
     public async Task A_tap_sent_twice_marks_one_place()
     {
         await AnswerAllAsync();
@@ -280,38 +322,12 @@ public sealed class BoardLoggingOverHttpTests : IAsyncLifetime
     private async Task<string> EntryAsync() =>
         (await shop.Get<BoardEntryStore>().FindAsync(Me, _student.Id, _project, Cancel))!.Draft;
 
-    private async Task AnswerAllAsync()
-    {
-        await PostAsync(EntryScreen.Length, ("Entry.Text", "60"), ("Entry.Fraction", "1/2"));
-        await PostAsync(EntryScreen.Start, ("Entry.Text", "9"), ("Entry.Fraction", "1/4"));
-        await PostAsync(EntryScreen.Middle, ("Entry.Go", "same"));
-        await PostAsync(EntryScreen.End, ("Entry.Text", "9 3/16"));
-        await PostAsync(EntryScreen.Thickness, ("Entry.Fraction", "3/4"));
-        await PostAsync(EntryScreen.Surface, ("Entry.Choice", "S4S"));
-        await PostAsync(EntryScreen.Wood, ("Entry.Choice", "eastern-white-pine"));
-        await PostAsync(EntryScreen.Bad);
-        var last = await PostAsync(EntryScreen.Photo);
-        Assert.EndsWith("/log", last.Headers.Location!.OriginalString, StringComparison.Ordinal);
-    }
+    private Task AnswerAllAsync() => _visitor.AnswerAllAsync(_project);
 
-    private async Task<HttpResponseMessage> PostAsync(
+    private Task<HttpResponseMessage> PostAsync(
         EntryScreen screen,
         params (string Name, string Value)[] filled
-    )
-    {
-        var address = EntryScreens.Address(_project, screen);
-        var page = await _visitor.Read(address);
-        var fields = page.QuerySelector("form[data-logging]:has([name=_handler][value=screen])")!
-            .QuerySelectorAll("input[type=hidden]")
-            .OfType<AngleSharp.Html.Dom.IHtmlInputElement>()
-            .Where(i =>
-                !i.Name!.StartsWith("Entry.", StringComparison.Ordinal) || i.Name == "Entry.Board"
-            )
-            .ToDictionary(i => i.Name!, i => i.Value, StringComparer.Ordinal);
-        foreach (var (name, value) in filled)
-            fields[name] = value;
-        return await _visitor.Post(address, fields);
-    }
+    ) => _visitor.AnswerAsync(_project, screen, filled);
 
     private async Task<HttpResponseMessage> SendPhotoAsync(byte[] file)
     {

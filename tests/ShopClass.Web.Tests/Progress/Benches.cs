@@ -12,7 +12,7 @@ using ShopClass.Web.Tests.Access;
 namespace ShopClass.Web.Tests.Progress;
 
 /// <summary>The demo class at its benches: some with a plan made.</summary>
-public sealed class Benches : OpenShop
+public class Benches : OpenShop
 {
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 

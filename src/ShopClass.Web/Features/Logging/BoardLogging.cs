@@ -46,7 +46,7 @@ public sealed class BoardLogging(CourseRules rules, LoggingDraft draft)
         {
             EntryScreen.Surface => Surface(entry),
             EntryScreen.Wood => Wood(entry),
-            EntryScreen.Bad or EntryScreen.Photo => null,
+            EntryScreen.Bad or EntryScreen.Photo or EntryScreen.Flat => null,
             EntryScreen.Log => Name(entry),
             _ => Size(screen, entry),
         };

@@ -35,4 +35,10 @@ public sealed class ScreenEntry
     public string? Near { get; set; }
 
     public string? Far { get; set; }
+
+    /// <summary>The hollow across, as typed; nothing for none.</summary>
+    public string? Cup { get; set; }
+
+    /// <summary>How far a corner stands off, as typed; nothing for not at all.</summary>
+    public string? Twist { get; set; }
 }
