@@ -1,4 +1,5 @@
 using ShopClass.Bench;
+using ShopClass.Bench.Circuits;
 using ShopClass.Bench.Instances;
 using ShopClass.Bench.Start;
 using ShopClass.Bench.Ticks;
@@ -31,6 +32,16 @@ return args.FirstOrDefault() switch
         arguments.Number("pause", 3000),
         arguments.Number("rest", 5)
     ),
+    "circuits" => await CircuitsBench.Run(
+        arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll",
+        arguments.Number("count", 20),
+        arguments.Words("page")
+    ),
+    "first" => await FirstPlanBench.Run(
+        arguments.Number("times", 10),
+        arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll"
+    ),
+    "first-plan" => FirstPlanBench.PlanOnce(),
     "nothing" => 0,
     "micro" => MicroBench.Run(args.Skip(1).ToArray()),
     _ => Usage(),
@@ -56,6 +67,10 @@ static int Usage()
             loads the demo course; for every student: first and quickest time of plan, rehearsal and verdict, and of the kit sheet
         start [--app PATH] [--times N]
             from starting the published app on an existing store to its first page, beside starting an empty program
+        first [--app PATH] [--times N]
+            a new process making its first plan, compiled as it runs and with the published app's core, beside an empty program
+        circuits [--app PATH] [--count N] [--page room|plan|course]
+            opens live pages on the published app in a browser: managed heap of the app for each of them
         ticks [--app PATH] [--students N] [--seconds S] [--pause MS] [--rest S]
             a class ticking steps on the published app: ms to a durable answer, and whether anything was lost or doubled
         orders [--students N]
