@@ -18,9 +18,17 @@ public sealed record OrderLine(
     int Bought
 )
 {
+    /// <summary>Whether the boards are in the shop already, paid for and measured; nothing is to be ordered.</summary>
+    public bool IsHere { get; init; }
+
     /// <summary>What the line costs.</summary>
     public Money Cost => Stock.BoardPrice * Bought;
 }
+
+/// <summary>The order that this one replaces after its wood came, and what became different.</summary>
+/// <param name="Order">The number of the order whose wood came.</param>
+/// <param name="Changes">What became different, in sentences; see <see cref="Replanning.Changes"/>.</param>
+public sealed record Replaced(int Order, IReadOnlyList<string> Changes);
 
 /// <summary>What to buy for a class, what each board is for, and how good it is.</summary>
 public sealed record ClassOrder
@@ -39,6 +47,12 @@ public sealed record ClassOrder
 
     /// <summary>A cost nothing that was asked for goes below, in minor units; packs not reckoned.</summary>
     public required long Bound { get; init; }
+
+    /// <summary>The order whose wood these kits were laid out again on; null for one made from price lists.</summary>
+    public Replaced? Replaces { get; init; }
+
+    /// <summary>What is still to be bought: all lines but those whose boards are here.</summary>
+    public IEnumerable<OrderLine> ToBuy => Lines.Where(l => !l.IsHere);
 
     /// <summary>Whether every kit and spare is whole.</summary>
     public bool IsComplete => Plan.IsComplete;

@@ -6,7 +6,7 @@ namespace ShopClass.Core.Orders;
 /// <summary>An order, its kits and its costs as CSV files.</summary>
 public static class OrderCsv
 {
-    /// <summary>A row for each line of the order.</summary>
+    /// <summary>A row for each line of the order that is still to be bought.</summary>
     public static string Order(ClassOrder order)
     {
         var unit = order.Ask.Rules.Unit;
@@ -25,7 +25,7 @@ public static class OrderCsv
             "cost",
             "currency"
         );
-        foreach (var line in order.Lines)
+        foreach (var line in order.ToBuy)
         {
             var stock = line.Stock;
             csv.Add(

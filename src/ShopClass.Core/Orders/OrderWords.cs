@@ -25,11 +25,25 @@ public static class OrderWords
         if (!order.IsComplete)
             return "This wood does not make every kit, so nothing is said about how good the order is.";
         var gap = order.Total.MinorUnits - order.Bound;
+        if (order.Replaces is not null)
+            return More(order, gap);
         if (order.Ask.Way is OrderWay.FewestSellers or OrderWay.FewestSizes)
             return $"{order.Total.Shown()} with {Say(order.Lines.Select(l => l.SellerId).Distinct().Count(), "seller")} and {Say(order.Lines.Count, "kind")} of board. What costs least with so few is tried, not proven.";
         return gap <= 0
             ? "The cheapest possible, proven."
             : $"Within {new Money(gap, order.Ask.Currency).Shown()} of the cheapest possible.";
+    }
+
+    private static string More(ClassOrder order, long gap)
+    {
+        var more = order.ToBuy.Aggregate(Money.Zero(order.Ask.Currency), (sum, l) => sum + l.Cost);
+        if (more.MinorUnits == 0)
+            return "All of it is here; nothing more is to be bought.";
+        var known =
+            gap <= 0
+                ? "the least possible, proven"
+                : $"within {new Money(gap, order.Ask.Currency).Shown()} of the least possible";
+        return $"{more.Shown()} of it is still to be bought: {known}.";
     }
 
     /// <summary>The rule of thumb beside it: net wood, wood to buy, and what that would cost.</summary>
@@ -54,6 +68,12 @@ public static class OrderWords
     public static string Board(PricedStock stock, Precision precision) =>
         $"{stock.Name}, {LengthWriter.WriteWithUnit(stock.Length, precision)}";
 
+    /// <summary>What a line's boards are called: by their measure when they are here.</summary>
+    public static string Board(OrderLine line, Precision precision) =>
+        line.IsHere
+            ? $"{line.Stock.Name} that measures {LengthWriter.WriteSize(line.Stock.Thickness, line.Stock.Width, line.Stock.Length, precision)}"
+            : Board(line.Stock, precision);
+
     /// <summary>What it is made of: "eastern white pine, S4S, Select".</summary>
     public static string Kind(PricedStock stock)
     {
@@ -66,7 +86,7 @@ public static class OrderWords
     public static string Source(ClassOrder order, ClassBoard board)
     {
         if (order.LineOf(board) is { } line)
-            return $"{Board(line.Stock, order.Ask.Rules.Precision)} from {line.Seller}";
+            return $"{Board(line, order.Ask.Rules.Precision)} from {line.Seller}";
         var place = order.RackOf(board)?.Place;
         return string.IsNullOrEmpty(place)
             ? $"{board.Board.Name}, rack"
@@ -74,11 +94,13 @@ public static class OrderWords
     }
 
     /// <summary>Blanks by their letters and how many: "A × 2, B".</summary>
-    public static string Blanks(IEnumerable<PlacedBlank> blanks) =>
+    public static string Blanks(IEnumerable<PlacedBlank> blanks) => Keys(blanks.Select(b => b.Key));
+
+    /// <summary>Blanks that are missing, by their letters and how many.</summary>
+    public static string Keys(IEnumerable<BlankKey> keys) =>
         string.Join(
             ", ",
-            blanks
-                .GroupBy(b => b.Key.Part)
+            keys.GroupBy(k => k.Part)
                 .OrderBy(g => g.Key, StringComparer.Ordinal)
                 .Select(g => g.Count() == 1 ? g.Key : $"{g.Key} × {g.Count()}")
         );

@@ -1,5 +1,4 @@
 using ShopClass.Core.Measure;
-using ShopClass.Core.Planning.Classes;
 
 namespace ShopClass.Core.Orders;
 
@@ -21,7 +20,7 @@ public sealed record Arrived(
     bool IsRefused = false
 );
 
-/// <summary>Compares what came with what was ordered, and lays the kits out again on what is really there.</summary>
+/// <summary>Compares what came with what was ordered; <see cref="Replanning"/> lays the kits out again on it.</summary>
 public static class Receiving
 {
     /// <summary>How many of a line have come and are kept.</summary>
@@ -38,7 +37,7 @@ public static class Receiving
     {
         var rules = order.Ask.Rules;
         var found = new List<string>();
-        foreach (var line in order.Lines)
+        foreach (var line in order.ToBuy)
         {
             var name = $"{OrderWords.Board(line.Stock, rules.Precision)} from {line.Seller}";
             var kept = Kept(line, arrived);
@@ -64,47 +63,20 @@ public static class Receiving
         return found;
     }
 
-    /// <summary>The order's kits laid out on the boards that came, the rack as before; nothing is bought.</summary>
-    public static ClassOrder Again(
-        ClassOrder order,
-        IReadOnlyList<Arrived> arrived,
-        CancellationToken cancel = default
-    )
-    {
-        var boards = new List<RackBoard>(order.Request.Rack);
-        foreach (var (a, index) in arrived.Select((a, i) => (a, i)))
-        {
-            if (
-                a.IsRefused
-                || order.Lines.FirstOrDefault(l =>
-                    l.SellerId == a.SellerId && l.Stock.Id == a.StockId
+    /// <summary>
+    /// Whether the kits can be cut as they were laid out: of every line as many boards came, as thick as listed and no
+    /// smaller, as are cut.
+    /// </summary>
+    public static bool StillFits(ClassOrder order, IReadOnlyList<Arrived> arrived) =>
+        order.ToBuy.All(line =>
+            arrived
+                .Where(a =>
+                    !a.IsRefused
+                    && (a.SellerId, a.StockId) == (line.SellerId, line.Stock.Id)
+                    && a.Thickness == line.Stock.Thickness
+                    && a.Width >= line.Stock.Width
+                    && a.Length >= line.Stock.Length
                 )
-                    is not { } line
-            )
-                continue;
-            var size = order.Request.Stock.First(s =>
-                s.Id == ClassOrders.KeyOf(a.SellerId, line.Stock)
-            ) with
-            {
-                Thickness = a.Thickness,
-                Width = a.Width,
-                Length = a.Length,
-            };
-            for (var copy = 1; copy <= a.Count; copy++)
-                boards.Add(
-                    new(
-                        size.ToBoard(
-                            $"came-{index + 1}/{copy}",
-                            $"{line.Stock.Name} {copy}",
-                            order.Ask.Rules
-                        ),
-                        1
-                    )
-                );
-        }
-
-        var request = order.Request with { Stock = [], Rack = boards };
-        var plan = ClassPlanner.Plan(request, progress: null, cancel);
-        return order with { Request = request, Plan = plan, Lines = [], Bound = plan.Bound };
-    }
+                .Sum(a => a.Count) >= line.Needed
+        );
 }

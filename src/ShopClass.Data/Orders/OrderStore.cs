@@ -115,15 +115,7 @@ public sealed class OrderStore(IDbContextFactory<ShopContext> factory, TimeProvi
         if (project.Course!.IsArchived)
             return Outcome<StoredOrder>.Refused(Wording.CourseIsArchived);
         var newest = await NewestRowAsync(shop, viewer, projectId, cancel);
-        var row = new OrderRow
-        {
-            Id = Guid.NewGuid(),
-            ProjectId = projectId,
-            Number = (newest?.Number ?? 0) + 1,
-            MadeUtc = clock.GetUtcNow().UtcDateTime,
-            Snapshot = Packed.Pack(order),
-            Version = Guid.NewGuid(),
-        };
+        var row = NextRow(projectId, (newest?.Number ?? 0) + 1, order);
         shop.Add(row);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
@@ -164,6 +156,58 @@ public sealed class OrderStore(IDbContextFactory<ShopContext> factory, TimeProvi
         await writing.CommitAsync(cancel);
         return Outcome<StoredOrder>.Saved(View(row));
     }
+
+    /// <summary>
+    /// Keeps an order's kits, laid out again on what came, as the next number. Refused when the order is not the newest any
+    /// more, or what came was changed since.
+    /// </summary>
+    public async Task<Outcome<StoredOrder>> KeepAgainAsync(
+        Viewer viewer,
+        Guid orderId,
+        ClassOrder again,
+        Guid version,
+        CancellationToken cancel = default
+    )
+    {
+        await using var shop = await factory.CreateDbContextAsync(cancel);
+        await using var writing = await shop.Database.BeginTransactionAsync(cancel);
+        var row = await shop.Set<OrderRow>()
+            .AsNoTracking()
+            .RunBy(viewer)
+            .Include(o => o.Project!.Course)
+            .SingleOrDefaultAsync(o => o.Id == orderId, cancel);
+        if (row is null)
+            return Outcome<StoredOrder>.NotFound();
+        if (row.Project!.Course!.IsArchived)
+            return Outcome<StoredOrder>.Refused(Wording.CourseIsArchived);
+        var newest = (await NewestRowAsync(shop, viewer, row.ProjectId, cancel))!;
+        if (newest.Id != orderId)
+            return Outcome<StoredOrder>.Refused(
+                new FieldProblem(
+                    "",
+                    $"Order {newest.Number} was kept since. Open the page again to see it; nothing was kept now."
+                )
+            );
+        if (row.Version != version)
+            return Outcome<StoredOrder>.ChangedMeanwhile(View(row));
+        var next = NextRow(row.ProjectId, row.Number + 1, again);
+        shop.Add(next);
+        await shop.SaveChangesAsync(cancel);
+        await writing.CommitAsync(cancel);
+        next.Project = row.Project;
+        return Outcome<StoredOrder>.Saved(View(next));
+    }
+
+    private OrderRow NextRow(Guid projectId, int number, ClassOrder order) =>
+        new()
+        {
+            Id = Guid.NewGuid(),
+            ProjectId = projectId,
+            Number = number,
+            MadeUtc = clock.GetUtcNow().UtcDateTime,
+            Snapshot = Packed.Pack(order),
+            Version = Guid.NewGuid(),
+        };
 
     // What was asked for parts that are not there any more is let go.
     private static SortedDictionary<string, int> SparesOf(ProjectRow project, OrderChoices choices)

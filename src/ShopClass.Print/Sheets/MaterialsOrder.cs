@@ -29,12 +29,16 @@ public static class MaterialsOrder
     private static void Write(Sheet sheet, OrderSheetContent content)
     {
         var order = content.Order;
-        var sellers = order.Lines.GroupBy(l => l.SellerId).ToList();
+        var sellers = order.ToBuy.GroupBy(l => l.SellerId).ToList();
         if (sellers.Count == 0)
         {
             sheet.Title("Materials order", content.Project);
             sheet.Paragraph(content.Line);
-            sheet.Paragraph("Nothing is to be bought: the rack has it all.");
+            sheet.Paragraph(
+                order.Replaces is null
+                    ? "Nothing is to be bought: the rack has it all."
+                    : "Nothing more is to be bought: what came and the rack have it all."
+            );
         }
 
         for (var i = 0; i < sellers.Count; i++)

@@ -35,7 +35,7 @@ public static class ReceivingSheet
         sheet.Paragraph(
             "Measure one board of each bundle and every board that looks different. Write the smallest thickness and width found. Then enter it with the order: the kits are laid out again on what really came."
         );
-        foreach (var seller in content.Order.Lines.GroupBy(l => l.Seller))
+        foreach (var seller in content.Order.ToBuy.GroupBy(l => l.Seller))
         {
             sheet.Heading(seller.Key);
             sheet.Table(

@@ -128,26 +128,23 @@ public class ClassOrderTests
     }
 
     [Fact]
-    public void What_came_smaller_is_named_and_the_kits_are_tried_again()
+    public void What_came_smaller_is_named()
     {
         var order = Make(SampleOrders.Ask());
         Arrived Came(OrderLine l, Length width) =>
             new(l.SellerId, l.Stock.Id, l.Bought, l.Stock.Thickness, width, l.Stock.Length);
         IReadOnlyList<Arrived> asOrdered = [.. order.Lines.Select(l => Came(l, l.Stock.Width))];
         Assert.Empty(Receiving.Differences(order, asOrdered));
-        Assert.True(Again(order, asOrdered).IsComplete);
+        Assert.True(Receiving.StillFits(order, asOrdered));
 
         IReadOnlyList<Arrived> narrow = [.. order.Lines.Select(l => Came(l, Length.FromInches(5)))];
         Assert.Contains(
             Receiving.Differences(order, narrow),
             d => d.Contains("smaller than listed", StringComparison.Ordinal)
         );
-        Assert.False(Again(order, narrow).IsComplete);
+        Assert.False(Receiving.StillFits(order, narrow));
     }
 
     private static ClassOrder Make(OrderAsk ask) =>
         ClassOrders.Make(ask, TestContext.Current.CancellationToken);
-
-    private static ClassOrder Again(ClassOrder order, IReadOnlyList<Arrived> arrived) =>
-        Receiving.Again(order, arrived, TestContext.Current.CancellationToken);
 }

@@ -86,6 +86,7 @@ public sealed partial class RoleMatrixTests
         ["LessonStore.SaveShopAsync"] = (PlanLessons, Students.None),
         ["OrderStore.AskAsync"] = (BuyMaterials, Students.None),
         ["OrderStore.FindAsync"] = (BuyMaterials, Students.None),
+        ["OrderStore.KeepAgainAsync"] = (BuyMaterials, Students.None),
         ["OrderStore.NewestAsync"] = (BuyMaterials, Students.None),
         ["OrderStore.SaveArrivedAsync"] = (BuyMaterials, Students.None),
         ["OrderStore.SaveAsync"] = (BuyMaterials, Students.None),
