@@ -23,7 +23,7 @@ public static class Replanning
         var here = Here(order, arrived);
         var request = order.Request with
         {
-            Stock = [.. here.Select(h => SizeOf(order, h)), .. ForSale(order)],
+            Stock = [.. here.Select(h => SizeOf(h)), .. ForSale(order)],
         };
         var plan = ClassPlanner.Plan(request, progress: null, cancel);
         int Cut(OrderLine line) => CountOf(plan, ClassOrders.KeyOf(line.SellerId, line.Stock));
@@ -75,7 +75,7 @@ public static class Replanning
         ];
     }
 
-    private static StockSize SizeOf(ClassOrder order, OrderLine here) =>
+    private static StockSize SizeOf(OrderLine here) =>
         new()
         {
             Id = ClassOrders.KeyOf(here.SellerId, here.Stock),
@@ -86,7 +86,6 @@ public static class Replanning
             Thickness = here.Stock.Thickness,
             Width = here.Stock.Width,
             Length = here.Stock.Length,
-            EndTrim = order.Request.Stock.FirstOrDefault()?.EndTrim,
             Price = 0,
             Available = here.Bought,
         };
