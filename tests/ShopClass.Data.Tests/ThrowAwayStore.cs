@@ -66,6 +66,7 @@ public sealed class ThrowAwayStore : IAsyncDisposable
     public LessonPlanStore LessonPlans => _services.GetRequiredService<LessonPlanStore>();
 
     public RemakeStore Remakes => _services.GetRequiredService<RemakeStore>();
+    public PaceStore Paces => _services.GetRequiredService<PaceStore>();
     public ProgressStore Progress => _services.GetRequiredService<ProgressStore>();
 
     public CourseFileStore Files => _services.GetRequiredService<CourseFileStore>();

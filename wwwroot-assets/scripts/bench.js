@@ -71,7 +71,7 @@ const WORDS = {
 };
 
 const inWords = (entry) =>
-  [`step ${entry.number}: ${WORDS[entry.kind] ?? entry.kind}`, entry.text, entry.size].filter(Boolean).join(", ");
+  [`step ${entry.number}: ${WORDS[entry.kind] ?? entry.kind}`, entry.text, entry.size, entry.minutes && `${entry.minutes} min`].filter(Boolean).join(", ");
 
 // Sends one thing. True: the class has it. False: not now. A sentence: the class did not take it.
 async function send(entry) {
@@ -211,6 +211,7 @@ if (steps) {
         kind: field("Kind"),
         text: field("Text"),
         size: field("Size"),
+        minutes: field("Minutes"),
         said: new Date().toISOString(),
         number: Number(steps.dataset.number),
       }, form);

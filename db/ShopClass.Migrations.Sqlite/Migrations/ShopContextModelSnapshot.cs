@@ -801,8 +801,14 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                         .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("Minutes")
+                        .HasColumnType("INTEGER");
+
                     b.Property<Guid>("PlanId")
                         .HasColumnType("TEXT");
+
+                    b.Property<int?>("PlannedMinutes")
+                        .HasColumnType("INTEGER");
 
                     b.Property<DateTime>("SaidUtc")
                         .HasColumnType("TEXT");
@@ -810,9 +816,18 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<long?>("Size")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("SpeciesId")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("StepId")
                         .IsRequired()
                         .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StepKind")
+                        .HasMaxLength(30)
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime>("StoredUtc")

@@ -1,3 +1,4 @@
+using ShopClass.Core.Paces;
 using ShopClass.Core.Sawing.Steps;
 
 namespace ShopClass.Core.Lessons;
@@ -16,6 +17,9 @@ public sealed record LessonRequest
 
     /// <summary>Minutes of each demonstration; skills left out take <see cref="SkillBook"/>'s.</summary>
     public IReadOnlyList<SkillMinutes> Demonstrations { get; init; } = [];
+
+    /// <summary>The pace the steps' times are by; null when nothing was timed: then they are the table's.</summary>
+    public CoursePace? Pace { get; init; }
 
     /// <summary>Stations in a lesson.</summary>
     public StationCounts StationsIn(int lesson) => Lessons[lesson].Stations ?? Shop;
@@ -45,6 +49,9 @@ public sealed record StudentWork(
     string WithoutWork = ""
 )
 {
+    /// <summary>Their own pace against the course's, as their steps' times have it; null when they timed nothing.</summary>
+    public PaceFactor? Pace { get; init; }
+
     /// <summary>The step of this number.</summary>
     public Step Step(int number) => Work!.Steps[number - 1];
 }

@@ -1,4 +1,5 @@
 using ShopClass.Core.Measure;
+using ShopClass.Core.Paces;
 using ShopClass.Core.Sawing.Steps;
 
 namespace ShopClass.Core.Progress;
@@ -22,6 +23,16 @@ public static class ActionChecks
             _ => TypedText.NotesProblem(action.Text),
         };
     }
+
+    /// <summary>Why the minutes said with it cannot be, as a sentence; null where they can or none were said.</summary>
+    public static string? MinutesProblem(StepAction action) =>
+        action.Minutes switch
+        {
+            null => null,
+            _ when action.Kind is not StepActionKind.Tick =>
+                "Minutes are said when a step is ticked. Say them there.",
+            var minutes => TimedSteps.ProblemWith(minutes.Value),
+        };
 
     /// <summary>The pieces a step is about: those it works on and those it leaves to go on with.</summary>
     public static IReadOnlyList<string> PiecesOf(Step step) =>

@@ -57,4 +57,11 @@ public sealed record StepAction(
     StepActionKind Kind,
     string Text = "",
     Length? Size = null
-);
+)
+{
+    /// <summary>
+    /// Whole minutes the step took, as whoever ticks it says; null where they do not, and unless the kind is
+    /// <see cref="StepActionKind.Tick"/>.
+    /// </summary>
+    public int? Minutes { get; init; }
+}

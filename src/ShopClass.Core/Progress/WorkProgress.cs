@@ -44,14 +44,17 @@ public sealed record StepState(
     IReadOnlyList<string> Notes
 )
 {
+    /// <summary>Whole minutes it took, as said with the last tick that said any; null where none did.</summary>
+    public int? Minutes { get; init; }
+
     internal static StepState Untouched(Step step) =>
         new(step, false, CheckState.None, "", false, [], [], []);
 
     internal StepState After(StepAction action) =>
         action.Kind switch
         {
-            StepActionKind.Tick => this with { IsDone = true },
-            StepActionKind.Untick => this with { IsDone = false },
+            StepActionKind.Tick => this with { IsDone = true, Minutes = action.Minutes ?? Minutes },
+            StepActionKind.Untick => this with { IsDone = false, Minutes = null },
             StepActionKind.Measured => this with { Sizes = WithSize(action) },
             StepActionKind.Note => this with { Notes = [.. Notes, action.Text] },
             StepActionKind.PleaseCheck => this with { Check = CheckState.Waiting },

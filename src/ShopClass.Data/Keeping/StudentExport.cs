@@ -128,6 +128,7 @@ public sealed class StudentExport(IDbContextFactory<ShopContext> factory)
                 a.Kind,
                 a.Text,
                 a.Size,
+                a.Minutes,
                 a.ByInstructor,
                 a.SaidUtc,
             })
@@ -139,6 +140,7 @@ public sealed class StudentExport(IDbContextFactory<ShopContext> factory)
             Said = a.Kind.ToString(),
             a.Text,
             Size = a.Size is { } size ? say(size) : null,
+            a.Minutes,
             By = a.ByInstructor ? "instructor" : "student",
             a.SaidUtc,
         });

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Lessons;
 using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
+using ShopClass.Data.Progress;
 using ShopClass.Data.Store;
 using ShopClass.Data.Students;
 
@@ -13,7 +14,8 @@ public sealed class LessonPlanStore(
     TimeProvider clock,
     LessonStore lessons,
     StudentStore students,
-    PlanStore plans
+    PlanStore plans,
+    PaceStore paces
 )
 {
     /// <summary>What a plan of lessons would be made for now; null when the course is not the viewer's to run.</summary>
@@ -22,13 +24,15 @@ public sealed class LessonPlanStore(
         Guid courseId,
         Guid projectId,
         CancellationToken cancel = default
-    ) => BasisForAsync(viewer, courseId, projectId, Deed.PlanLessons, cancel);
+    ) => BasisForAsync(viewer, courseId, projectId, Deed.PlanLessons, madeBefore: null, cancel);
 
+    // A plan keeps the pace it was made with: a step timed since does not make it out of date.
     private async Task<LessonBasis?> BasisForAsync(
         Viewer viewer,
         Guid courseId,
         Guid projectId,
         Deed deed,
+        LessonRequest? madeBefore,
         CancellationToken cancel
     )
     {
@@ -36,6 +40,12 @@ public sealed class LessonPlanStore(
             viewer is not InstructorViewer
             || !await HasProjectAsync(viewer, courseId, projectId, deed, cancel)
             || await lessons.FindAsync(viewer, courseId, cancel) is not { } found
+            || (
+                madeBefore is null
+                    ? await paces.FindForAsync(viewer, courseId, deed, cancel)
+                    : LessonPace.Of(madeBefore)
+            )
+                is not { } pace
         )
             return null;
         var (work, notes) = (new List<StudentWork>(), new List<string>());
@@ -45,7 +55,13 @@ public sealed class LessonPlanStore(
         foreach (var student in await students.ListForAsync(viewer, courseId, deed, cancel))
         {
             var newest = await plans.NewestForAsync(viewer, student.Id, projectId, deed, cancel);
-            work.Add(WorkOf(student, newest, states.GetValueOrDefault(student.Id)));
+            work.Add(
+                LessonPace.In(
+                    WorkOf(student, newest, states.GetValueOrDefault(student.Id)),
+                    newest,
+                    pace
+                )
+            );
             if (newest is { IsOutOfDate: true })
                 notes.Add($"The plan of {student.Shown} is out of date; its steps may change.");
             else if (newest is { Checked.Plan.IsComplete: false })
@@ -59,6 +75,7 @@ public sealed class LessonPlanStore(
                 Demonstrations = found.Shop.Demonstrations,
                 Lessons = [.. found.Lessons.Select(l => l.Lesson)],
                 Students = work,
+                Pace = pace.IsUsual ? null : pace.Course,
             },
             notes
         );
@@ -110,7 +127,10 @@ public sealed class LessonPlanStore(
         CancellationToken cancel = default
     )
     {
-        if (await BasisAsync(viewer, courseId, projectId, cancel) is not { } now)
+        if (
+            await BasisForAsync(viewer, courseId, projectId, Deed.PlanLessons, request, cancel)
+            is not { } now
+        )
             return Outcome<StoredLessonPlan>.NotFound();
         var fingerprint = LessonSnapshot.Fingerprint(request);
         if (fingerprint != LessonSnapshot.Fingerprint(now.Request))
@@ -196,10 +216,18 @@ public sealed class LessonPlanStore(
                 Named(View(row, isOutOfDate: false), people),
                 student.StudentId.ToString()
             );
-        var now = await BasisForAsync(viewer, row.CourseId, row.ProjectId, Deed.SeeLessons, cancel);
+        var plan = View(row, isOutOfDate: false);
+        var now = await BasisForAsync(
+            viewer,
+            row.CourseId,
+            row.ProjectId,
+            Deed.SeeLessons,
+            plan.Request,
+            cancel
+        );
         var isOutOfDate =
             now is null || LessonSnapshot.Fingerprint(now.Request) != row.RequestFingerprint;
-        return Named(View(row, isOutOfDate), people);
+        return Named(plan with { IsOutOfDate = isOutOfDate }, people);
     }
 
     // Names as they are shown now: an alias taken since stands in old plans too.
@@ -248,7 +276,13 @@ public sealed class LessonPlanStore(
         {
             Request = whole.Request with
             {
-                Students = [.. whole.Request.Students.Where(s => s.StudentId == student)],
+                Pace = null,
+                Students =
+                [
+                    .. whole
+                        .Request.Students.Where(s => s.StudentId == student)
+                        .Select(s => s with { Pace = null }),
+                ],
                 Lessons =
                 [
                     .. whole.Request.Lessons.Select(l =>

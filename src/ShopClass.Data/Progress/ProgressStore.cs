@@ -1,5 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using ShopClass.Core.Lessons;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Paces;
 using ShopClass.Core.Progress;
 using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
@@ -133,7 +135,7 @@ public sealed class ProgressStore(
         var tidy = action with { Text = Wording.Tidy(action.Text) };
         if (ProblemWith(viewer, now.Progress, tidy) is { } problem)
             return Outcome<PlanInHand>.Refused(problem);
-        var row = RowFor(viewer, planId, tidy, saidUtc);
+        var row = Timed(RowFor(viewer, planId, tidy, saidUtc), now, tidy);
         shop.Add(row);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
@@ -226,6 +228,8 @@ public sealed class ProgressStore(
             return Problems.NotYours;
         if (TypedText.NotesProblem(action.Text) is { } text)
             return new("Text", text);
+        if (ActionChecks.MinutesProblem(action) is { } minutes)
+            return new("Minutes", minutes);
         return ActionChecks.ProblemWith(progress, action) is { } sentence
             ? new(action.Kind is StepActionKind.Measured ? "Size" : "", sentence)
             : null;
@@ -272,6 +276,20 @@ public sealed class ProgressStore(
             // A device's clock may be wrong; what was said was said before it was stored.
             SaidUtc = saidUtc is { } said && said < now ? said : now,
         };
+    }
+
+    // What takes none of the student's time says nothing about their pace.
+    private static StepActionRow Timed(StepActionRow row, PlanInHand work, StepAction action)
+    {
+        if (
+            action.Minutes is not { } minutes
+            || work.Progress.Find(action.StepId)?.Step is not { Time.Busy: > 0 } step
+        )
+            return row;
+        (row.Minutes, row.StepKind) = (minutes, step.Kind);
+        row.PlannedMinutes = TurnMaker.MinutesOf(step.Time.Busy);
+        row.SpeciesId = TimedSteps.SpeciesOf(step, work.PlanOf(step).Request.Boards);
+        return row;
     }
 
     private async Task<PlanInHand?> LookAsync(

@@ -18,6 +18,8 @@ public static class ShopJson
         [(typeof(Board), nameof(Board.Cup))] = Length.Zero,
         [(typeof(Board), nameof(Board.Twist))] = Length.Zero,
         [(typeof(Lesson), nameof(Lesson.Start))] = null,
+        [(typeof(LessonRequest), nameof(LessonRequest.Pace))] = null,
+        [(typeof(StudentWork), nameof(StudentWork.Pace))] = null,
         [(typeof(OpenDimension), nameof(OpenDimension.Event))] = null,
         [(typeof(CourseRules), nameof(CourseRules.ShopHumidity))] = RuleBook.UsualShopHumidity,
         [(typeof(CourseRules), nameof(CourseRules.RoomHumidity))] = RuleBook.UsualRoomHumidity,

@@ -65,6 +65,7 @@ public static class ShopStore
         services.AddSingleton<JoinDesk>();
         services.AddSingleton<ProgressStore>();
         services.AddSingleton<TodayStore>();
+        services.AddSingleton<PaceStore>();
         services.AddSingleton<KeepingStore>();
         services.AddSingleton<PeopleStore>();
         services.AddSingleton<Invitations>();

@@ -90,6 +90,7 @@ public sealed partial class RoleMatrixTests
         ["OrderStore.NewestAsync"] = (BuyMaterials, Students.None),
         ["OrderStore.SaveArrivedAsync"] = (BuyMaterials, Students.None),
         ["OrderStore.SaveAsync"] = (BuyMaterials, Students.None),
+        ["PaceStore.FindAsync"] = (SeeClass, Students.None),
         ["PeopleStore.FindAsync"] = (ChoosePeople, Students.None),
         ["PeopleStore.InviteHelperAsync"] = (ChoosePeople, Students.None),
         ["PeopleStore.InviteStandInAsync"] = (ChoosePeople, Students.None),

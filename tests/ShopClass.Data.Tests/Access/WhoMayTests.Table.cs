@@ -497,6 +497,11 @@ public partial class WhoMayTests
                     is not null
         ),
         (
+            "see the course's pace",
+            ["owner"],
+            async a => await a.Store.Paces.FindAsync(a.By, a.Shop.Course.Id) is not null
+        ),
+        (
             "see the plan of lessons",
             ["owner", "self", "classmate"],
             async a => await a.Store.LessonPlans.FindAsync(a.By, a.Shop.LessonPlan.Id) is not null

@@ -26,6 +26,9 @@ public sealed class LessonsPageTests : IAsyncLifetime
         services.AddSingleton(
             _room.Store.Services.GetRequiredService<ShopClass.Data.Progress.ProgressStore>()
         );
+        services.AddSingleton(
+            _room.Store.Services.GetRequiredService<ShopClass.Data.Progress.PaceStore>()
+        );
         services.AddSingleton(TimeProvider.System);
         services.AddLessonPages();
     }

@@ -61,6 +61,7 @@ public class Benches : OpenShop
                     Kind = entry.Kind.ToString(),
                     entry.Text,
                     entry.Size,
+                    entry.Minutes,
                     entry.Said,
                 }
             ),

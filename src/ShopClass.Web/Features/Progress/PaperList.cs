@@ -17,6 +17,7 @@ public sealed record PaperSize(Guid Id, SizeAsked Asked, string Typed);
 /// <param name="Step">The step.</param>
 /// <param name="IsDone">Whether it was done before.</param>
 /// <param name="IsTicked">Whether the paper ticks it.</param>
+/// <param name="Minutes">Minutes it took, as typed.</param>
 /// <param name="Sizes">What was measured.</param>
 /// <param name="Problems">What stands in the way, in sentences.</param>
 public sealed record PaperLine(
@@ -24,6 +25,7 @@ public sealed record PaperLine(
     Step Step,
     bool IsDone,
     bool IsTicked,
+    string Minutes,
     IReadOnlyList<PaperSize> Sizes,
     IReadOnlyList<string> Problems
 );
@@ -43,6 +45,8 @@ public static class PaperList
         [.. work.Progress.Steps.Select((s, i) => Line(s, i, form))];
 
     public static string TickName(int line) => $"Entry.d{line}";
+
+    public static string MinutesName(int line) => $"Entry.t{line}";
 
     public static string MarkName(int line) => $"Entry.m{line}";
 
@@ -71,9 +75,18 @@ public static class PaperList
             if (
                 isTicked
                 && !line.IsDone
-                && await SaidAsync(new() { Id = line.Id, Kind = StepActionKind.Tick })
+                && await SaidAsync(
+                    new()
+                    {
+                        Id = line.Id,
+                        Kind = StepActionKind.Tick,
+                        Minutes = line.Minutes,
+                    }
+                )
             )
                 isTicked = false;
+            if (!line.IsTicked && !line.IsDone && line.Minutes.Trim().Length > 0)
+                problems.Add("Minutes are written here and the step is not ticked. Tick it too.");
             List<PaperSize> sizes = [];
             foreach (var size in line.Sizes)
             {
@@ -129,6 +142,7 @@ public static class PaperList
             state.Step,
             state.IsDone,
             form?.ContainsKey(TickName(line)) is true,
+            form?[MinutesName(line)].ToString() ?? "",
             [
                 .. MeasuredSize
                     .AskedOf(state.Step)

@@ -26,6 +26,9 @@ public sealed class SayEntry
     /// <summary>A measured size as typed.</summary>
     public string? Size { get; set; }
 
+    /// <summary>Whole minutes a ticked step took, as typed; empty where nobody looked at the clock.</summary>
+    public string? Minutes { get; set; }
+
     /// <summary>When it was said, by the phone's clock (ISO 8601); empty for now.</summary>
     public string? Said { get; set; }
 
@@ -38,6 +41,23 @@ public sealed class SayEntry
         )
             ? utc
             : null;
+
+    /// <summary>The minutes, null for none; or why they cannot be read.</summary>
+    public Reading<int?> ReadMinutes()
+    {
+        if (Kind is not StepActionKind.Tick || string.IsNullOrWhiteSpace(Minutes))
+            return Reading<int?>.Of(null);
+        return int.TryParse(
+            Minutes.Trim(),
+            NumberStyles.None,
+            CultureInfo.InvariantCulture,
+            out var minutes
+        )
+            ? Reading<int?>.Of(minutes)
+            : Reading<int?>.Refused(
+                $"“{Minutes.Trim()}” is no number of minutes. Write whole minutes, such as 12, or leave it empty."
+            );
+    }
 
     /// <summary>The action, with its size read in the course's unit; or why it cannot be read.</summary>
     public Reading<StepAction> Read(UnitSystem unit)
@@ -68,9 +88,21 @@ public sealed class StepDesk(ProgressStore progress)
         if (await progress.FindAsync(viewer, entry.Plan, cancel) is not { } inHand)
             return Outcome<PlanInHand>.NotFound();
         var read = entry.Read(inHand.Plan.Checked.Request.Rules.Unit);
-        return read.IsRead
-            ? await progress.SayAsync(viewer, entry.Plan, read.Value!, entry.SaidUtc, cancel)
-            : Outcome<PlanInHand>.Refused(new FieldProblem("Size", read.Problem!));
+        if (!read.IsRead)
+            return Outcome<PlanInHand>.Refused(new FieldProblem("Size", read.Problem!));
+        var minutes = entry.ReadMinutes();
+        return minutes.IsRead
+            ? await progress.SayAsync(
+                viewer,
+                entry.Plan,
+                read.Value! with
+                {
+                    Minutes = minutes.Value,
+                },
+                entry.SaidUtc,
+                cancel
+            )
+            : Outcome<PlanInHand>.Refused(new FieldProblem("Minutes", minutes.Problem!));
     }
 }
 
