@@ -26,6 +26,7 @@ public sealed class StepsTests(RunningApp app)
         await PagesAreKept(phone);
 
         await phone.Context.SetOfflineAsync(true);
+        await phone.GetByLabel("It took … minutes").FillAsync("12");
         await phone.GetByRole(AriaRole.Button, new() { Name = "Done" }).ClickAsync();
         await Expect(phone.GetByText("step 2 of")).ToBeVisibleAsync();
         await Expect(phone.GetByText("Kept on this phone, not yet sent:")).ToBeVisibleAsync();
@@ -43,6 +44,21 @@ public sealed class StepsTests(RunningApp app)
         await phone.GetByRole(AriaRole.Link, new() { Name = "All steps" }).ClickAsync();
         await Expect(phone.Locator(".step-list .is-done")).ToHaveCountAsync(1);
         await Look(student, "steps-all");
+        await phone.Locator(".step-list a").First.ClickAsync();
+        await Expect(phone.GetByText("It took 12 minutes.")).ToBeVisibleAsync();
+
+        await using var desk = await Person.AtADesk(app);
+        await desk.OpenDemoAsInstructor();
+        var course = (await DemoPages.All(desk)).Single(p => p.Name == "course").Path;
+        await desk.Open($"{course}/lessons");
+        await desk.WaitUntilQuiet();
+        await desk.Page.GetByText("Each student against the course").ClickAsync();
+        await Expect(desk.Page.Locator(".pace-kinds").GetByText("still mostly the usual rate"))
+            .ToHaveCountAsync(1);
+        Assert.Empty(await AccessibilityTests.FaultsOf(desk, "lessons with a pace"));
+        await Look(desk, "pace-desk");
+        await desk.Page.SetViewportSizeAsync(390, 844);
+        await Look(desk, "pace-phone");
     }
 
     // A condition that is itself a promise counts as met at once, so the pages are counted from here.
