@@ -69,6 +69,7 @@ public static class RemakeSteps
                     last.Count > 0
                     && !done.Contains(step.Id)
                     && !Settled.Contains(step.Id)
+                    && !WasBefore(step, remake)
                     && step.Pieces.Any(p => spoiled.Contains(p) || remade.Contains(p))
                 )
                     Steps[i] = step with { After = [.. step.After.Union(last).Order()] };
@@ -175,6 +176,10 @@ public static class RemakeSteps
                     or StepKind.Finish
         : remake.Spoiled.Strip > 0 ? !IsBreakdown(step.Kind) && step.Kind is not StepKind.Practise
         : !IsMaking(step.Kind) && step.Kind is not (StepKind.SetGauge or StepKind.Practise);
+
+    /// <summary>Whether a step lay behind when the piece was spoiled, ticked or not: it does not wait for the new one.</summary>
+    private static bool WasBefore(Step step, RemakeMade remake) =>
+        IsBreakdown(step.Kind) && (step.Cut is not { } cut || cut.Number <= remake.CutsMade);
 
     private static bool IsBreakdown(StepKind kind) => kind <= StepKind.Rip;
 

@@ -5,7 +5,7 @@ namespace ShopClass.Data.Progress;
 /// <summary>What the students of a course have ticked of a project, for the sheet on the wall.</summary>
 public static class TickedSteps
 {
-    /// <summary>Ids of the steps done, by student; students who have ticked nothing of it are left out. Empty for anybody but the instructor.</summary>
+    /// <summary>Ids of the steps done, or no longer needed after a remake, by student; students with none of either are left out. Empty for anybody but the instructor.</summary>
     public static async Task<IReadOnlyDictionary<string, IReadOnlySet<string>>> OfAsync(
         ProgressStore progress,
         Viewer viewer,

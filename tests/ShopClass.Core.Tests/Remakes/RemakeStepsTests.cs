@@ -63,6 +63,28 @@ public class RemakeStepsTests
     }
 
     [Fact]
+    public void Sawing_that_lay_behind_the_mishap_does_not_wait_for_the_new_piece_though_nothing_was_ticked()
+    {
+        var plan = WorkCases.OnSurfacedPine;
+        var first = WorkWriter.Write(plan, Hand.Right);
+        var cuts = plan.Sequence.Cuts.Count;
+        var option = Remaker.Options(Mishaps.Now(plan, [], Second, cuts), new()).Options[0];
+
+        var joined = RemakeSteps.Join(
+            first,
+            [new(1, Second, cuts, option)],
+            _ => new HashSet<string>()
+        );
+
+        var begin = first.Steps.Count;
+        Assert.Contains(joined.Steps.Take(begin), s => s.After.Any(n => n > begin));
+        Assert.All(
+            joined.Steps.Take(begin).Where(s => s.Kind <= StepKind.Rip),
+            s => Assert.DoesNotContain(s.After, n => n > begin)
+        );
+    }
+
+    [Fact]
     public void What_was_done_to_the_joints_of_the_spoiled_part_is_done_again()
     {
         var plan = WorkCases.OnSurfacedPine;

@@ -152,11 +152,16 @@ public sealed class ProgressStoreTests(Shop shop) : IClassFixture<Shop>, IAsyncD
     [Fact]
     public async Task What_is_ticked_is_there_for_the_wall_and_for_the_instructor_alone()
     {
-        Assert.Empty(await Ticked(shop.Owner));
+        // Ada's remake makes some steps of the first side needless; nothing is ticked yet.
+        var needless = Assert.Single(await Ticked(shop.Owner)).Value;
         var first = await FirstStepAsync();
+        Assert.DoesNotContain(first, needless);
         await SayAsync(Tick(first));
 
-        Assert.Equal([first], Assert.Single(await Ticked(shop.Owner)).Value);
+        Assert.Equal(
+            [first, .. needless],
+            Assert.Single(await Ticked(shop.Owner)).Value.OrderBy(id => id != first)
+        );
         Assert.Empty(await Ticked(shop.Self));
         Assert.Empty(
             await TickedSteps.OfAsync(Progress, shop.Owner, shop.Course.Id, Guid.NewGuid(), Cancel)
