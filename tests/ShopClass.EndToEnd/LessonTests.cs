@@ -59,7 +59,7 @@ public sealed class LessonTests(RunningApp app)
         await LookAsync(small, "lesson-phone");
     }
 
-    private static async Task<string> MakeAsync(Person desk)
+    internal static async Task<string> MakeAsync(Person desk)
     {
         await desk.Open("/courses");
         await desk

@@ -107,6 +107,35 @@ public class KitLabelTests
         Assert.All(sheet.Words[0], w => Assert.True(w.BoundingBox.Right <= right));
     }
 
+    // U+05E9 and so on are Hebrew letters and U+5C71 a Chinese one (Unicode code charts, from memory).
+    [Theory]
+    [InlineData("Mira", null)]
+    [InlineData("Ångström Øyvind Łucja", null)]
+    [InlineData("שרה", "U+05D4, U+05E8, U+05E9")]
+    [InlineData("山", "U+5C71")]
+    public void Letters_the_typeface_lacks_are_question_marks_and_are_told(
+        string name,
+        string? codes
+    )
+    {
+        var sheet = KitLabels.Of(
+            [Label(1) with { Name = name }],
+            LabelSheet.Find("letter-3x10")!,
+            Length.Zero,
+            Length.Zero
+        );
+        var text = new PrintedSheet(sheet.ToPdf()).Text;
+        if (codes is null)
+        {
+            Assert.Null(sheet.LettersMissing);
+            Assert.Contains(name, text, StringComparison.Ordinal);
+            return;
+        }
+
+        Assert.Contains(codes, sheet.LettersMissing!, StringComparison.Ordinal);
+        Assert.Contains(new string('?', name.Length), text, StringComparison.Ordinal);
+    }
+
     private static KitLabel Label(int number) =>
         new($"Mira {number}", "Evening class", "Bench hook", number, "A, B, C", Address);
 

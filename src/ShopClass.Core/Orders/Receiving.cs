@@ -29,6 +29,42 @@ public static class Receiving
             .Where(a => a.SellerId == line.SellerId && a.StockId == line.Stock.Id && !a.IsRefused)
             .Sum(a => a.Count);
 
+    /// <summary>Why what is said to have come cannot be, in sentences: a count or a measure out of reason.</summary>
+    public static IReadOnlyList<string> ProblemsIn(ClassOrder order, IReadOnlyList<Arrived> arrived)
+    {
+        var found = new List<string>();
+        foreach (var a in arrived)
+        {
+            if (a.Count is < 1 or > StockChecks.MostBoards)
+                found.Add($"Write how many came, from 1 to {StockChecks.MostBoards:N0}.");
+            if (
+                order.ToBuy.FirstOrDefault(l => (l.SellerId, l.Stock.Id) == (a.SellerId, a.StockId))
+                is not { } line
+            )
+            {
+                found.Add(
+                    "A board that was not ordered cannot be received with it; put it on the rack."
+                );
+                continue;
+            }
+
+            var measured = line.Stock with
+            {
+                Thickness = a.Thickness,
+                Width = a.Width,
+                Length = a.Length,
+            };
+            found.AddRange(
+                StockChecks
+                    .ProblemsIn(measured, order.Ask.Rules.Unit)
+                    .Where(p => p.Field is "Thickness" or "Width" or "Length")
+                    .Select(p => p.Sentence)
+            );
+        }
+
+        return [.. found.Distinct()];
+    }
+
     /// <summary>What differs from the order, line by line in sentences; empty when all came as ordered.</summary>
     public static IReadOnlyList<string> Differences(
         ClassOrder order,

@@ -161,7 +161,7 @@ public static class Replanning
 
     private static IEnumerable<string> Short(ClassOrder order) =>
         order.Without.Select(w =>
-            $"Still short: {w.Kit} goes without {OrderWords.Keys(w.Missing)}."
+            $"Still short: {w.Kit} goes without {OrderWords.Keys(w.Missing)}. {GoingWithout.Why(order, w.Missing)}"
         );
 
     private static IEnumerable<string> LeftWhole(ClassOrder order) =>

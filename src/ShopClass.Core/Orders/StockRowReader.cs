@@ -43,7 +43,7 @@ internal sealed class StockRowReader(string currency, UnitSystem unit)
         var length = LengthIn(cells, StockColumn.Length);
         var species = Kept(SpeciesNames.Read(Text(StockColumn.Species)))?.Id;
         CheckCurrency(Text(StockColumn.Currency));
-        var price = Kept(MoneyText.Read(Text(StockColumn.Price), currency));
+        var price = PriceIn(Text(StockColumn.Price));
         var basis = BasisIn(cells);
         var pack = CountIn(Text(StockColumn.Pack), "pack size");
         var available = CountIn(Text(StockColumn.Available), "number available");
@@ -65,6 +65,14 @@ internal sealed class StockRowReader(string currency, UnitSystem unit)
             PackSize = pack ?? 1,
             Available = available,
         };
+    }
+
+    private Money PriceIn(string text)
+    {
+        if (text.Trim().Length > 0)
+            return Kept(MoneyText.Read(text, currency));
+        problems.Add("The price is missing. Write what the seller asks.");
+        return default;
     }
 
     private SizeRead? SizeIn(

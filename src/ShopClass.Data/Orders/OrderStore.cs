@@ -144,13 +144,13 @@ public sealed class OrderStore(IDbContextFactory<ShopContext> factory, TimeProvi
             return Outcome<StoredOrder>.Refused(Wording.CourseIsArchived);
         if (row.Version != version)
             return Outcome<StoredOrder>.ChangedMeanwhile(View(row));
-        if (arrived.Any(a => a.Count is < 1 or > StockChecks.MostBoards))
-            return Outcome<StoredOrder>.Refused(
-                new FieldProblem(
-                    "Count",
-                    $"Write how many came, from 1 to {StockChecks.MostBoards:N0}."
-                )
-            );
+        if (
+            Receiving.ProblemsIn(Packed.Unpack<ClassOrder>(row.Snapshot), arrived) is
+            { Count: > 0 } wrong
+        )
+            return Outcome<StoredOrder>.Refused([
+                .. wrong.Select(sentence => new FieldProblem("", sentence)),
+            ]);
         (row.Arrived, row.Version) = ([.. arrived], Guid.NewGuid());
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);

@@ -22,6 +22,9 @@ public sealed class Manuscript
     /// <summary>Its pages as they come out on paper, as SVG.</summary>
     public IReadOnlyList<PaperPage> Pages() => Printer.Preview(this);
 
+    /// <summary>What is to be said of letters its typeface lacks, each printed as a question mark; null when it has them all.</summary>
+    public string? LettersMissing => Printer.NoteOn(this);
+
     internal void WriteOn(Sheet sheet) => write(sheet);
 }
 

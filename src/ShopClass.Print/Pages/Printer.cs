@@ -76,6 +76,13 @@ internal static class Printer
             return Tried(manuscript).Pages;
     }
 
+    /// <summary>What is to be said of letters that a sheet's typeface lacks; null when it has them all.</summary>
+    public static string? NoteOn(Manuscript manuscript)
+    {
+        lock (OneAtATime)
+            return Tried(manuscript).Missing.Note;
+    }
+
     private static void Add(
         PdfDocument document,
         Tags tags,

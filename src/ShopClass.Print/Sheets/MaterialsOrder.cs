@@ -90,6 +90,8 @@ public static class MaterialsOrder
         );
         sheet.Paragraph(OrderWords.Thumb(order));
         foreach (var (kit, missing) in order.Without)
-            sheet.Warning($"{kit} goes without {string.Join(", ", missing)}.");
+            sheet.Warning(
+                $"{kit} goes without {OrderWords.Keys(missing)}. {GoingWithout.Why(order, missing)}"
+            );
     }
 }

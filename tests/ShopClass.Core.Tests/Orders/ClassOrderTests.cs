@@ -89,6 +89,27 @@ public class ClassOrderTests
             OrderWords.Quality(order),
             StringComparison.Ordinal
         );
+        Assert.Contains(order.Without, w => w.Kit == "Student 12");
+        Assert.Contains("1 board on these lists", Why(order), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Why_nobody_gets_a_part_is_said_with_its_size()
+    {
+        var ask = SampleOrders.Ask();
+        var list = ask.Sellers[0] with { Stock = [SampleOrders.Board("1x4", 8, 900)] };
+        Assert.Contains(
+            "A is 6 in wide, and the widest board there is measures 3 1/2 in.",
+            Why(Make(ask with { Sellers = [list] })),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void A_wood_nobody_sells_is_said_to_be_missing()
+    {
+        var order = Make(SampleOrders.Ask() with { SpeciesId = "black-cherry" });
+        Assert.Equal("No seller on these lists and no rack has a board of this wood.", Why(order));
     }
 
     [Fact]
@@ -144,6 +165,9 @@ public class ClassOrderTests
         );
         Assert.False(Receiving.StillFits(order, narrow));
     }
+
+    private static string Why(ClassOrder order) =>
+        GoingWithout.Why(order, order.Without[0].Missing);
 
     private static ClassOrder Make(OrderAsk ask) =>
         ClassOrders.Make(ask, TestContext.Current.CancellationToken);

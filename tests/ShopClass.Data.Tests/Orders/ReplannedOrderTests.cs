@@ -74,6 +74,38 @@ public sealed class ReplannedOrderTests(Shop shop) : IClassFixture<Shop>, IAsync
     }
 
     [Theory]
+    [InlineData(0, 5, 144, "how many came")]
+    [InlineData(1, -5, 144, "more than zero")]
+    [InlineData(1, 286, 144, "check the number and its unit")]
+    [InlineData(1, 5, 12 * 144, "check the number and its unit")]
+    [InlineData(1, 5, 8, "write ft behind the number")]
+    public async Task What_came_cannot_measure_anything(
+        int count,
+        long width,
+        long length,
+        string part
+    )
+    {
+        var stored = await ReceiveAsync();
+        var wrong = stored.Arrived[0] with
+        {
+            Count = count,
+            Width = Length.FromInches(width),
+            Length = Length.FromInches(length),
+        };
+        var saved = await Orders.SaveArrivedAsync(
+            shop.Owner,
+            stored.Id,
+            [wrong],
+            stored.Version,
+            Cancel
+        );
+        Assert.Contains(part, Assert.Single(saved.Problems).Sentence, StringComparison.Ordinal);
+        var read = (await Orders.FindAsync(shop.Owner, stored.Id, Cancel))!;
+        Assert.Equal(stored.Arrived, read.Arrived);
+    }
+
+    [Theory]
     [InlineData("other instructor")]
     [InlineData("self")]
     [InlineData("classmate")]

@@ -274,18 +274,19 @@ public sealed class PrintRun(
             .Where(s => choice.Students.Contains(s.Item.Id))
             .Select(s => LabelOf(s.Item, s.Index + 1))
             .ToList();
-        return labels.Count == 0
-            ? []
-            :
-            [
-                KitLabels.Of(
-                    labels,
-                    grid,
-                    source.Desk.Labels.Right,
-                    source.Desk.Labels.Down,
-                    Math.Clamp(choice.Skip, 0, grid.Count - 1)
-                ),
-            ];
+        if (labels.Count == 0)
+            return [];
+        var made = KitLabels.Of(
+            labels,
+            grid,
+            source.Desk.Labels.Right,
+            source.Desk.Labels.Down,
+            Math.Clamp(choice.Skip, 0, grid.Count - 1)
+        );
+        // A label has no room for the note other sheets carry.
+        if (made.LettersMissing is { } note)
+            _leftOut.Add($"Kit labels: {note}");
+        return [made];
     }
 
     private KitLabel LabelOf(StudentView student, int number) =>
