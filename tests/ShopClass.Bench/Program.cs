@@ -41,7 +41,7 @@ return args.FirstOrDefault() switch
         arguments.Number("times", 10),
         arguments.Words("app") ?? "artifacts/app/ShopClass.Web.dll"
     ),
-    "first-plan" => FirstPlanBench.PlanOnce(),
+    "first-plan" => FirstPlanBench.PlanOnce(arguments.Words("practised") == "yes"),
     "nothing" => 0,
     "micro" => MicroBench.Run(args.Skip(1).ToArray()),
     _ => Usage(),

@@ -20,7 +20,8 @@ internal static class FirstPlanBench
         Console.WriteLine(
             "core, first plan ms: median, max, of the processor ms: median, max, compiling ms: median, methods: median, whole process ms: median, max, empty program ms: median, ratio of medians"
         );
-        await MeasureAsync("compiled as it runs", here, times);
+        await MeasureAsync("compiled as it runs", here, times, "no");
+        await MeasureAsync("compiled as it runs, after the practice plan", here, times, "yes");
         var core = Path.Combine(
             Path.GetDirectoryName(Path.GetFullPath(app))!,
             "ShopClass.Core.dll"
@@ -37,7 +38,8 @@ internal static class FirstPlanBench
             foreach (var file in Directory.GetFiles(here))
                 File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
             File.Copy(core, Path.Combine(folder, "ShopClass.Core.dll"), overwrite: true);
-            await MeasureAsync("compiled ahead", folder, times);
+            await MeasureAsync("compiled ahead", folder, times, "no");
+            await MeasureAsync("compiled ahead, after the practice plan", folder, times, "yes");
         }
         finally
         {
@@ -51,8 +53,11 @@ internal static class FirstPlanBench
     /// What the child does: one plan. Says its milliseconds on the clock and of the processor, and for the whole process
     /// those of compiling and how many methods that were.
     /// </summary>
-    public static int PlanOnce()
+    /// <param name="practised">Whether the practice plan is made before, as the app does when it starts.</param>
+    public static int PlanOnce(bool practised)
     {
+        if (practised)
+            PracticePlan.Make();
         var request = DemoProjects.Find("wall shelf", UnitSystem.Inch);
         var watch = Stopwatch.StartNew();
         var busy = Environment.CpuUsage.TotalTime;
@@ -68,14 +73,14 @@ internal static class FirstPlanBench
         return made.Plan.IsComplete && made.Rehearsal.Passed ? 0 : 2;
     }
 
-    private static async Task MeasureAsync(string name, string folder, int times)
+    private static async Task MeasureAsync(string name, string folder, int times, string practised)
     {
         List<double[]> plans = [];
         List<double> wholes = [];
         List<double> empties = [];
         for (var run = 0; run < times; run++)
         {
-            var (plan, whole) = await ChildAsync(folder);
+            var (plan, whole) = await ChildAsync(folder, practised);
             plans.Add(plan);
             wholes.Add(whole.TotalMilliseconds);
             empties.Add((await StartBench.EmptyProgram()).TotalMilliseconds);
@@ -93,7 +98,10 @@ internal static class FirstPlanBench
         );
     }
 
-    private static async Task<(double[] Plan, TimeSpan Whole)> ChildAsync(string folder)
+    private static async Task<(double[] Plan, TimeSpan Whole)> ChildAsync(
+        string folder,
+        string practised
+    )
     {
         var how = new ProcessStartInfo("dotnet")
         {
@@ -101,7 +109,8 @@ internal static class FirstPlanBench
             UseShellExecute = false,
         };
         how.ArgumentList.Add(Path.Combine(folder, "ShopClass.Bench.dll"));
-        how.ArgumentList.Add("first-plan");
+        foreach (var word in (string[])["first-plan", "--practised", practised])
+            how.ArgumentList.Add(word);
         var watch = Stopwatch.StartNew();
         using var child =
             Process.Start(how) ?? throw new InvalidOperationException("No process was started.");

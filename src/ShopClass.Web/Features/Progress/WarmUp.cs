@@ -2,6 +2,7 @@ using System.Net.Http.Headers;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using ShopClass.Core.Drawings;
+using ShopClass.Core.Planning;
 using ShopClass.Data.Access;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Progress;
@@ -13,6 +14,7 @@ namespace ShopClass.Web.Features.Progress;
 /// A class comes in and thirty phones open their steps at once, perhaps right after a start. What the first page of a
 /// process takes is then taken thirty times at once on two cores, so it is done once before: the queries are made ready, the
 /// plans last made are unpacked, a picture is drawn, and one plain page is fetched from ourselves.
+/// Last, one plan is made for practice, so that the first board somebody logs is judged as soon as the later ones.
 /// </summary>
 public sealed class WarmUp(
     ProgressStore progress,
@@ -37,6 +39,7 @@ public sealed class WarmUp(
             await started.Task;
             await FetchAsync(stoppingToken);
             await LookAsync(stoppingToken);
+            PracticePlan.Make(stoppingToken);
         }
         catch (Exception problem) when (problem is not OperationCanceledException)
         {
