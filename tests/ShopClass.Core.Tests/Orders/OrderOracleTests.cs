@@ -10,7 +10,8 @@ namespace ShopClass.Core.Tests.Orders;
 /// <summary>Orders of small random classes, put to a general solver as well (CP-SAT of Google OR-Tools).</summary>
 public class OrderOracleTests
 {
-    private const int Copies = 4;
+    // As many as there are pieces at most: the seller's stock is not limited, so the oracle's must not be.
+    private const int Copies = 6;
     private static readonly Length Unit = Wood.Mm(10);
 
     private static readonly Gen<OrderAsk> Small = Gen.Select(

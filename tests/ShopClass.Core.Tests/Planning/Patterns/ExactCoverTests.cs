@@ -43,7 +43,7 @@ public class ExactCoverTests
             request =>
             {
                 var lengths = ReducedLengths.Of(request).Lengths;
-                var atLeast = lengths.Board - 3;
+                var atLeast = Math.Max(1, lengths.Board - 3);
                 var all = new TightPatterns(lengths, lengths.Sizes, 1, 1000).All(Unlimited())!;
                 var tight = new TightPatterns(lengths, lengths.Sizes, atLeast, 1000).All(
                     Unlimited()
