@@ -67,19 +67,16 @@ public static class LengthsFromBoards
         work.HandBack(part);
         if (exact != null)
             return (exact, bound);
+        var more = bound + 1;
         if (isDecided)
-            bound++;
+            bound = more;
         else if (dive.Find(MoreStarts, NodesEach, Breadth) is { } late)
             return (late, bound);
-        for (
-            var target = isDecided ? bound : bound + 1;
-            target < best.Count && !work.IsUp;
-            target++
-        )
+        for (var target = more; target < best.Count && !work.IsUp; target++)
         {
             var next = new PatternDive(lengths, relaxed.Pool, target, work);
-            if (next.Find(FirstStarts + MoreStarts, NodesEach, Breadth) is { } more)
-                best = more;
+            if (next.Find(FirstStarts + MoreStarts, NodesEach, Breadth) is { } fewer)
+                best = fewer;
         }
 
         return (best, bound);
