@@ -30,9 +30,10 @@ internal static class CourseFileWriter
             ["unit"] = FileWords.Units.For(unit),
             ["precision"] = FileWords.Precisions.For(course.Rules.Precision),
             ["rules"] = Rules(course.Rules),
-            ["projects"] = new JArray(projects.Select(p => Project(p, p.ToProject(), unit))),
-            ["students"] = new JArray(students.Select(s => s.Written)),
         };
+        Add(all, "boardsWaitForYes", course.BoardsWaitForYes);
+        all["projects"] = new JArray(projects.Select(p => Project(p, p.ToProject(), unit)));
+        all["students"] = new JArray(students.Select(s => s.Written));
         Add(
             all,
             "techniques",

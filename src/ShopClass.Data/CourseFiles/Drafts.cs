@@ -36,6 +36,9 @@ internal sealed record CourseDraft(
     public LessonsDraft Lessons { get; init; } = LessonsDraft.None;
 
     public IReadOnlyList<TechniqueNote> TechniqueNotes { get; init; } = [];
+
+    /// <summary>Whether a board waits for the instructor's yes before it is sawn.</summary>
+    public bool BoardsWaitForYes { get; init; }
 }
 
 /// <summary>A student as a file tells them.</summary>
@@ -58,6 +61,7 @@ internal static class Drafts
             Name = draft.Name,
             Rules = draft.Rules,
             TechniqueNotes = draft.TechniqueNotes,
+            BoardsWaitForYes = draft.BoardsWaitForYes,
             MadeUtc = madeUtc,
             Version = Guid.NewGuid(),
         };

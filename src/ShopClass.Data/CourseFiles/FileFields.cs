@@ -21,6 +21,7 @@ internal static class FileFields
         "unit",
         "precision",
         "rules",
+        "boardsWaitForYes",
         "techniques",
         "projects",
         "students",

@@ -63,6 +63,7 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
                 Cancel
             )
         );
+        Shop.Value(await store.Yes.WantAsync(shop.Owner, shop.Course.Id, true, Cancel));
         var first = await store.Files.ExportCourseAsync(shop.Owner, shop.Course.Id, Cancel);
 
         var second = await ThroughTheStoreAsync(store, first!);
@@ -70,6 +71,7 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
         Assert.Equal(first, second);
         Assert.Contains("1/32 in", first);
         Assert.Contains("long strokes.", first);
+        Assert.Contains("\"boardsWaitForYes\": true", first);
         // Two projects of one name: the boards tell them apart by number.
         Assert.Contains("\"project\": 2", first);
     }
@@ -92,6 +94,7 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
             .Board;
 
         Assert.Equal(CourseRules.DefaultsFor(UnitSystem.Inch), course.Rules);
+        Assert.True(await store.Yes.IsWantedAsync(shop.Owner, course.Id, Cancel));
         Assert.Equal(new("Ada", "", true), student.Card);
         Assert.Equal(Length.FromMillimetres(235), board.WidthAtMiddle);
         Assert.Equal(Length.FromInches(9, 1, 4), board.WidthAtEnd);

@@ -46,6 +46,7 @@ public class SchemaTests(Shop shop) : IClassFixture<Shop>
     [InlineData("\"surfacing\": \"S4S\"", "\"surfacing\": \"s4s\"")]
     [InlineData("\"unit\": \"inch\",", "")]
     [InlineData("\"ripKerf\"", "\"ripcerf\"")]
+    [InlineData("\"boardsWaitForYes\": true", "\"boardsWaitForYes\": \"yes\"")]
     public async Task What_the_schema_refuses_the_reader_refuses(string right, string wrong)
     {
         await using var store = shop.Copy();
