@@ -89,6 +89,62 @@ public sealed class PaperListTests : IAsyncLifetime
         );
     }
 
+    [Fact]
+    public async Task Ticks_crossed_out_on_paper_are_taken_back_together_whatever_builds_on_them()
+    {
+        var (owner, student, plan) = await shop.AtWorkAsync();
+        var visitor = await shop.Visit().OpenDemoAs(student.Id);
+        var address = $"/my/steps/{plan.Plan.Id}/paper";
+        var fields = Fields(await visitor.Read(address));
+        const int many = 4;
+        for (var i = 0; i < many; i++)
+            fields[PaperList.TickName(i)] = "true";
+        await visitor.Post(address, fields);
+        var steps = (await LookAsync(plan)).Progress.Steps;
+        var under = steps
+            .Take(many)
+            .ToList()
+            .FindIndex(s =>
+                steps.Take(many).Any(later => later.Step.After.Contains(s.Step.Number))
+            );
+        var over = steps
+            .Take(many)
+            .ToList()
+            .FindIndex(s => s.Step.After.Contains(steps[under].Step.Number));
+        var page = await visitor.Read(address);
+        Assert.Equal(many, page.QuerySelectorAll(".paper-back input").Length);
+
+        // The one below alone is refused, and the page says why at its line.
+        fields = Fields(page);
+        fields[PaperList.BackName(under)] = "true";
+        page = await Visitor.Parse(await visitor.Post(address, fields));
+        Assert.Single(page.QuerySelectorAll(".paper-list .problem"));
+        Assert.NotNull(page.QuerySelector($"[name='{PaperList.BackName(under)}'][checked]"));
+        Assert.Equal(many, (await LookAsync(plan)).Progress.Done);
+
+        fields = Fields(page);
+        foreach (
+            var line in steps
+                .Take(many)
+                .Index()
+                .Select(s => s.Index)
+                .Where(i => i == under || Above(i))
+        )
+            fields[PaperList.BackName(line)] = "true";
+        var taken = fields.Keys.Count(k => k.StartsWith("Entry.b", StringComparison.Ordinal));
+        await visitor.Post(address, fields);
+        await visitor.Post(address, fields);
+
+        var now = await LookAsync(plan);
+        Assert.False(now.Progress.Steps[under].IsDone);
+        Assert.False(now.Progress.Steps[over].IsDone);
+        Assert.Equal(many - taken, now.Progress.Done);
+        Assert.Equal(many + taken, await CountAsync(plan));
+
+        bool Above(int line) =>
+            steps[line].Step.After.Any(n => n - 1 == under || (n - 1 < line && Above(n - 1)));
+    }
+
     private async Task<PlanInHand> LookAsync(PlanInHand plan) =>
         (
             await shop.Get<ProgressStore>()

@@ -16,7 +16,9 @@ public sealed record PaperSize(Guid Id, SizeAsked Asked, string Typed);
 /// <param name="Id">The mark of its tick.</param>
 /// <param name="Step">The step.</param>
 /// <param name="IsDone">Whether it was done before.</param>
+/// <param name="CanBeTakenBack">Whether its tick may be taken back: it is done and not checked off.</param>
 /// <param name="IsTicked">Whether the paper ticks it.</param>
+/// <param name="IsTakenBack">Whether the paper says that it is not done after all.</param>
 /// <param name="Minutes">Minutes it took, as typed.</param>
 /// <param name="Sizes">What was measured.</param>
 /// <param name="Problems">What stands in the way, in sentences.</param>
@@ -24,7 +26,9 @@ public sealed record PaperLine(
     Guid Id,
     Step Step,
     bool IsDone,
+    bool CanBeTakenBack,
     bool IsTicked,
+    bool IsTakenBack,
     string Minutes,
     IReadOnlyList<PaperSize> Sizes,
     IReadOnlyList<string> Problems
@@ -46,6 +50,8 @@ public static class PaperList
 
     public static string TickName(int line) => $"Entry.d{line}";
 
+    public static string BackName(int line) => $"Entry.b{line}";
+
     public static string MinutesName(int line) => $"Entry.t{line}";
 
     public static string MarkName(int line) => $"Entry.m{line}";
@@ -56,7 +62,7 @@ public static class PaperList
 
     /// <summary>
     /// Says all that was keyed in. How many things were taken, and the list with what was not and why; what was taken is
-    /// off it.
+    /// off it. Ticks are taken back first, the last step first, since a step cannot be open under one that is done.
     /// </summary>
     public static async Task<(int Taken, IReadOnlyList<PaperLine> Lines)> SayAsync(
         StepDesk desk,
@@ -66,82 +72,129 @@ public static class PaperList
         CancellationToken cancel
     )
     {
-        var (taken, now) = (0, work);
-        List<PaperLine> lines = [];
-        foreach (var line in Of(work, form))
+        var saying = new Saying(desk, viewer, work, cancel);
+        var lines = Of(work, form).ToArray();
+        for (var i = lines.Length - 1; i >= 0; i--)
+            lines[i] = await saying.TakeBackAsync(lines[i]);
+        for (var i = 0; i < lines.Length; i++)
+            lines[i] = await saying.TakeInAsync(lines[i]);
+        return (saying.Taken, [.. lines.Select(l => Standing(l, saying.Now))]);
+    }
+
+    // What is done and what is not is read off how the work stands after all of it.
+    private static PaperLine Standing(PaperLine line, PlanInHand now) =>
+        now.Progress.Find(line.Step.Id) is { } state
+            ? line with
+            {
+                IsDone = state.IsDone,
+                CanBeTakenBack = CanBeTakenBackFrom(state),
+            }
+            : line;
+
+    private sealed class Saying(
+        StepDesk desk,
+        Viewer viewer,
+        PlanInHand work,
+        CancellationToken cancel
+    )
+    {
+        public int Taken { get; private set; }
+
+        public PlanInHand Now { get; private set; } = work;
+
+        public async Task<PaperLine> TakeBackAsync(PaperLine line)
         {
-            List<string> problems = [];
+            if (line is not { IsTakenBack: true, IsDone: true })
+                return line with { IsTakenBack = false };
+            var problems = await SayAsync(
+                line,
+                new() { Id = line.Id, Kind = StepActionKind.Untick }
+            );
+            // The mark is used up; the line may be ticked again with the next one.
+            return problems.Count == 0
+                ? line with
+                {
+                    Id = Guid.NewGuid(),
+                    IsTakenBack = false,
+                }
+                : line with
+                {
+                    Problems = problems,
+                };
+        }
+
+        public async Task<PaperLine> TakeInAsync(PaperLine line)
+        {
+            List<string> problems = [.. line.Problems];
             var isTicked = line.IsTicked;
-            if (
-                isTicked
-                && !line.IsDone
-                && await SaidAsync(
-                    new()
-                    {
-                        Id = line.Id,
-                        Kind = StepActionKind.Tick,
-                        Minutes = line.Minutes,
-                    }
-                )
-            )
-                isTicked = false;
-            if (!line.IsTicked && !line.IsDone && line.Minutes.Trim().Length > 0)
+            if (line is { IsTicked: true, IsDone: false })
+            {
+                var entry = new SayEntry
+                {
+                    Id = line.Id,
+                    Kind = StepActionKind.Tick,
+                    Minutes = line.Minutes,
+                };
+                var said = await SayAsync(line, entry);
+                isTicked = said.Count > 0;
+                problems.AddRange(said);
+            }
+
+            if (line is { IsTicked: false, IsDone: false } && line.Minutes.Trim().Length > 0)
                 problems.Add("Minutes are written here and the step is not ticked. Tick it too.");
             List<PaperSize> sizes = [];
             foreach (var size in line.Sizes)
-            {
-                var isSaid =
-                    size.Typed.Trim().Length > 0
-                    && await SaidAsync(
-                        new()
-                        {
-                            Id = size.Id,
-                            Kind = StepActionKind.Measured,
-                            Text = size.Asked.Piece,
-                            Size = size.Typed,
-                        }
-                    );
-                sizes.Add(isSaid ? size with { Id = Guid.NewGuid(), Typed = "" } : size);
-            }
-
-            lines.Add(line with { IsTicked = isTicked, Sizes = sizes, Problems = problems });
-
-            async Task<bool> SaidAsync(SayEntry entry)
-            {
-                (entry.Plan, entry.Step) = (work.Plan.Id, line.Step.Id);
-                var outcome = await desk.SayAsync(viewer, entry, cancel);
-                if (outcome is { IsSaved: true, Value: { } after })
-                {
-                    (taken, now) = (taken + 1, after);
-                    return true;
-                }
-
-                problems.AddRange(outcome.Problems.Select(p => p.Sentence));
-                if (outcome.Kind is OutcomeKind.NotFound)
-                    problems.Add("This plan is not there any more.");
-                return false;
-            }
+                sizes.Add(await TakeInAsync(line, size, problems));
+            return line with { IsTicked = isTicked, Sizes = sizes, Problems = problems };
         }
 
-        return (
-            taken,
-            [
-                .. lines.Select(l =>
-                    l with
-                    {
-                        IsDone = now.Progress.Find(l.Step.Id) is { IsDone: true },
-                    }
-                ),
-            ]
-        );
+        private async Task<PaperSize> TakeInAsync(
+            PaperLine line,
+            PaperSize size,
+            List<string> problems
+        )
+        {
+            if (size.Typed.Trim().Length == 0)
+                return size;
+            var entry = new SayEntry
+            {
+                Id = size.Id,
+                Kind = StepActionKind.Measured,
+                Text = size.Asked.Piece,
+                Size = size.Typed,
+            };
+            var said = await SayAsync(line, entry);
+            problems.AddRange(said);
+            return said.Count > 0 ? size : size with { Id = Guid.NewGuid(), Typed = "" };
+        }
+
+        private async Task<IReadOnlyList<string>> SayAsync(PaperLine line, SayEntry entry)
+        {
+            (entry.Plan, entry.Step) = (Now.Plan.Id, line.Step.Id);
+            var outcome = await desk.SayAsync(viewer, entry, cancel);
+            if (outcome is { IsSaved: true, Value: { } after })
+            {
+                (Taken, Now) = (Taken + 1, after);
+                return [];
+            }
+
+            return outcome.Kind is OutcomeKind.NotFound
+                ? ["This plan is not there any more."]
+                : [.. outcome.Problems.Select(p => p.Sentence)];
+        }
     }
+
+    private static bool CanBeTakenBackFrom(StepState state) =>
+        state is { IsDone: true, Check: not CheckState.Passed };
 
     private static PaperLine Line(StepState state, int line, IFormCollection? form) =>
         new(
             Mark(form, MarkName(line)),
             state.Step,
             state.IsDone,
+            CanBeTakenBackFrom(state),
             form?.ContainsKey(TickName(line)) is true,
+            form?.ContainsKey(BackName(line)) is true,
             form?[MinutesName(line)].ToString() ?? "",
             [
                 .. MeasuredSize
