@@ -75,7 +75,9 @@ public static class LeftForRack
     private static bool IsAlike(Board a, Board b) =>
         a with { Defects = [] } == b with { Defects = [] } && a.Defects.SequenceEqual(b.Defects);
 
-    private static string NameOf(string from)
+    /// <summary>What a piece that is left of a board is called.</summary>
+    /// <param name="from">The board's name.</param>
+    public static string NameOf(string from)
     {
         var name = $"Offcut of {from}";
         return name.Length <= TypedText.LongestName ? name : name[..TypedText.LongestName];

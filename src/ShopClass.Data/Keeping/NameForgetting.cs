@@ -12,7 +12,7 @@ namespace ShopClass.Data.Keeping;
 
 /// <summary>
 /// Takes the names of students, and the names they gave their boards, out of a course: out of rows and out of everything
-/// packed. Students become "Student 1", boards "Board 1"; figures stay.
+/// packed. Students become "Student 1", boards "Board 1"; figures stay. What was put on the rack is called after the new name.
 /// </summary>
 internal static class NameForgetting
 {
@@ -25,27 +25,35 @@ internal static class NameForgetting
     {
         var shown = new Dictionary<string, string>(StringComparer.Ordinal);
         var renamings = new Dictionary<string, Renaming>(StringComparer.Ordinal);
+        var onTheRack = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (student, number) in students.Select((s, i) => (s, i + 1)))
         {
             var neutral = $"Student {number}";
+            onTheRack.TryAdd(student.Name, neutral);
+            onTheRack.TryAdd(student.Alias, neutral);
             renamings[student.Id.ToString()] = await ForgetBoardsAsync(
                 shop,
                 student,
                 neutral,
+                onTheRack,
                 cancel
             );
             shown[student.Id.ToString()] = neutral;
             (student.Name, student.Alias, student.Version) = (neutral, "", Guid.NewGuid());
         }
 
+        var rack = new Renaming(onTheRack);
+        await RackForgetting.ForgetAsync(shop, courseId, rack, cancel);
+        await ForgetInRemakesAsync(shop, courseId, renamings, rack, cancel);
         await ForgetInLessonsAsync(shop, courseId, shown, renamings, cancel);
-        await ForgetInOrdersAsync(shop, courseId, shown, cancel);
+        await ForgetInOrdersAsync(shop, courseId, shown, rack, cancel);
     }
 
     private static async Task<Renaming> ForgetBoardsAsync(
         ShopContext shop,
         StudentRow student,
         string neutral,
+        Dictionary<string, string> onTheRack,
         CancellationToken cancel
     )
     {
@@ -63,6 +71,15 @@ internal static class NameForgetting
         names.TryAdd(student.Name, neutral);
         names.TryAdd(student.Alias, neutral);
         var renaming = new Renaming(names);
+        foreach (
+            var (old, other) in await RackForgetting.NamesAsync(
+                shop,
+                student.Id,
+                renaming.In,
+                cancel
+            )
+        )
+            onTheRack.TryAdd(old, other);
         foreach (var board in boards)
             (board.Name, board.Version) = (renaming.In(board.Name), Guid.NewGuid());
         foreach (var plan in plans)
@@ -75,12 +92,6 @@ internal static class NameForgetting
         }
 
         foreach (
-            var remake in await shop
-                .Remakes.Where(r => r.Plan!.StudentId == student.Id)
-                .ToListAsync(cancel)
-        )
-            remake.Option = renaming.In(remake.Option);
-        foreach (
             var said in await shop.Set<StepActionRow>()
                 .Where(a => a.Plan!.StudentId == student.Id && a.Text != "")
                 .ToListAsync(cancel)
@@ -91,6 +102,25 @@ internal static class NameForgetting
 
     private static IEnumerable<string> BoardNames(PlanRow plan) =>
         PlanSnapshot.Unpack(plan.Snapshot).Request.Boards.Select(b => b.Name);
+
+    // Somebody may have made a part again from a piece that was another's. The rack's names are the longer ones, so they go
+    // first.
+    private static async Task ForgetInRemakesAsync(
+        ShopContext shop,
+        Guid courseId,
+        Dictionary<string, Renaming> renamings,
+        Renaming rack,
+        CancellationToken cancel
+    )
+    {
+        foreach (
+            var remake in await shop
+                .Remakes.Include(r => r.Plan)
+                .Where(r => r.Plan!.Student!.CourseId == courseId)
+                .ToListAsync(cancel)
+        )
+            remake.Option = renamings[remake.Plan!.StudentId.ToString()].In(rack.In(remake.Option));
+    }
 
     private static async Task ForgetInLessonsAsync(
         ShopContext shop,
@@ -128,6 +158,7 @@ internal static class NameForgetting
         ShopContext shop,
         Guid courseId,
         Dictionary<string, string> shown,
+        Renaming rack,
         CancellationToken cancel
     )
     {
@@ -147,7 +178,7 @@ internal static class NameForgetting
                     names.TryAdd(person.Shown, neutral);
             }
 
-            row.Snapshot = new Renaming(names).In(row.Snapshot);
+            row.Snapshot = new Renaming(names).In(rack.In(row.Snapshot));
         }
     }
 }

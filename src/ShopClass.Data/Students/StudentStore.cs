@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopClass.Data.Access;
+using ShopClass.Data.Keeping;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Store;
 
@@ -140,6 +141,10 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNe
             return Outcome<bool>.NotFound();
         if (row.Course!.IsArchived)
             return Outcome<bool>.Refused(Wording.CourseIsArchived);
+        // What was put on the rack from their boards stays there, under another name.
+        var onTheRack = await RackForgetting.NamesAsync(shop, studentId, _ => "a board", cancel);
+        var rack = new Renaming(onTheRack);
+        await RackForgetting.ForgetAsync(shop, row.CourseId, rack, cancel);
         shop.Students.Remove(row);
         await LessonForgetting.ForgetAsync(shop, row.CourseId, studentId, cancel);
         await shop.SaveChangesAsync(cancel);

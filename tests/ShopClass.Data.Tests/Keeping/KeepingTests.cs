@@ -4,11 +4,14 @@ using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopClass.Core.Lessons;
+using ShopClass.Core.Orders;
 using ShopClass.Core.Progress;
+using ShopClass.Core.Remakes;
 using ShopClass.Data.Access;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Keeping;
 using ShopClass.Data.Orders;
+using ShopClass.Data.Plans;
 using ShopClass.Data.Progress;
 using ShopClass.Data.Store;
 using ShopClass.Data.Tests.Access;
@@ -68,7 +71,8 @@ public sealed class KeepingTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposa
     [Fact]
     public async Task No_name_of_a_student_or_of_their_boards_is_left_in_any_table_or_anything_packed()
     {
-        const string own = "Grandma Ida's plank";
+        // So long that what is left of it is called by a part of the name alone.
+        const string own = "Grandma Ida's plank, from the barn that Bo and I took down";
         await store.Boards.SaveAsync(
             shop.Owner,
             shop.Board.Id,
@@ -107,12 +111,26 @@ public sealed class KeepingTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposa
                 Cancel
             )
         );
+        var rack = store.Services.GetRequiredService<RackStore>();
+        var pieces = LeftForRack.Of(plan.Checked);
+        Shop.Value(
+            await rack.ReturnAsync(
+                shop.Owner,
+                shop.Course.Id,
+                new(plan.Id, pieces, "under Ada's bench", new Dictionary<string, int>()),
+                Cancel
+            )
+        );
+        await RemakeFromTheRackAsync(plan, pieces[0].Board.Name);
         var order = await OrderSamples.MakeAsync(shop, store);
         var orders = store.Services.GetRequiredService<OrderStore>();
         Shop.Value(await orders.SaveAsync(shop.Owner, shop.Project.Id, order, Cancel));
         Assert.NotEmpty(await WhereAsync(own));
         Assert.NotEmpty(await WhereAsync("Ada"));
         Assert.NotEmpty(await WhereAsync("Bo"));
+        Assert.Contains("RackPieces.Board", string.Join(' ', await WhereAsync("Grandma")));
+        Assert.Contains("Remakes.Option", await WhereAsync("Offcut of Grandma"));
+        Assert.Contains("ClassOrders.Snapshot", await WhereAsync("Offcut of Grandma"));
         var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
         await Keeping.SaveAsync(shop.Owner, shop.Course.Id, today, Cancel);
 
@@ -131,6 +149,62 @@ public sealed class KeepingTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposa
         );
         Assert.Equal("Board 1", kept.Checked.Request.Boards[0].Name);
         Assert.False(kept.IsOutOfDate);
+        var left = await rack.ListAsync(shop.Owner, shop.Course.Id, Cancel);
+        Assert.NotEmpty(left);
+        Assert.All(left, p => Assert.Equal("Offcut of Board 1", p.Piece.Board.Name));
+        Assert.Equal(
+            pieces.Select(p => (p.Board.Length, p.Board.SmallestWidth, p.Count)).Order(),
+            left.Select(p => (p.Piece.Board.Length, p.Piece.Board.SmallestWidth, p.Piece.Count))
+                .Order()
+        );
+    }
+
+    [Fact]
+    public async Task Removing_a_student_takes_their_boards_name_off_the_rack_and_leaves_the_wood()
+    {
+        var rack = store.Services.GetRequiredService<RackStore>();
+        var pieces = LeftForRack.Of(shop.Plan);
+        Shop.Value(
+            await rack.ReturnAsync(
+                shop.Owner,
+                shop.Course.Id,
+                new(shop.PlanId, pieces, "", new Dictionary<string, int>()),
+                Cancel
+            )
+        );
+        var name = $"Offcut of {shop.Board.Board.Name}";
+        Assert.NotEmpty(await WhereAsync(name));
+
+        Shop.Value(await store.Students.RemoveAsync(shop.Owner, shop.Student.Id, Cancel));
+
+        Assert.Empty(await WhereAsync(name));
+        var left = await rack.ListAsync(shop.Owner, shop.Course.Id, Cancel);
+        Assert.Equal(pieces.Count, left.Count);
+        Assert.All(left, p => Assert.Equal("Offcut of a board", p.Piece.Board.Name));
+    }
+
+    // A part of a plan, made again from a piece that lies on the rack.
+    private async Task RemakeFromTheRackAsync(StoredPlan plan, string name)
+    {
+        var mishap = new Mishap
+        {
+            Plan = plan.Checked,
+            CutsMade = plan.Checked.Sequence.Cuts.Count,
+            Spoiled = new("A", 1),
+        };
+        var option = Remaker
+            .Options(mishap, new() { Rack = [Wood.Pine() with { Id = "rack 1", Name = name }] })
+            .Options.First(o => o.Way is RemakeWay.Rack);
+        Shop.Value(
+            await store.Remakes.SaveAsync(
+                shop.Self,
+                Guid.NewGuid(),
+                plan.Id,
+                mishap,
+                option,
+                Cancel
+            )
+        );
     }
 
     /// <summary>Every column of every table that has these words, packed ones unpacked.</summary>
