@@ -28,19 +28,21 @@ public static class RemakeSteps
     /// <param name="first">The steps of the first plan.</param>
     /// <param name="made">The remakes, in order.</param>
     /// <param name="doneThen">The ids of the steps that were done when each remake was chosen, by its number.</param>
+    /// <param name="notes">How the work is done in the instructor's own words, as the first plan's steps have it already; null for the usual words.</param>
     public static RemadeWork Join(
         WorkSequence first,
         IReadOnlyList<RemakeMade> made,
-        Func<int, IReadOnlySet<string>> doneThen
+        Func<int, IReadOnlySet<string>> doneThen,
+        IReadOnlyList<TechniqueNote>? notes = null
     )
     {
-        var list = new Joined(first);
+        var list = new Joined(first, notes ?? []);
         foreach (var remake in made)
             list.Add(remake, doneThen(remake.Number));
         return new(list.Steps, list.Settled, list.Plans);
     }
 
-    private sealed class Joined(WorkSequence first)
+    private sealed class Joined(WorkSequence first, IReadOnlyList<TechniqueNote> notes)
     {
         public List<Step> Steps { get; } = [.. first.Steps];
 
@@ -78,7 +80,9 @@ public static class RemakeSteps
 
         private void Make(RemakeMade remake, CheckedPlan plan)
         {
-            var written = WorkWriter.Write(plan, first.Hand).Steps;
+            var written = TechniqueNotes
+                .InOwnWords(WorkWriter.Write(plan, first.Hand), notes)
+                .Steps;
             var gauges = written.Where(s => IsMaking(s.Kind)).SelectMany(s => s.After).ToHashSet();
             var numbers = new Dictionary<int, int>();
             foreach (

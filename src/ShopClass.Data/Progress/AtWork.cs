@@ -9,7 +9,7 @@ internal static class AtWork
 {
     public static StudentAtWork Of(
         StudentView student,
-        Guid courseId,
+        CourseOf course,
         StoredPlan? plan,
         IEnumerable<RemakeInHand> remakes,
         IReadOnlyList<StepActionRow> said
@@ -17,7 +17,7 @@ internal static class AtWork
     {
         if (plan is null)
             return new(student.Id, student.Shown, null, null, [], [], [], []);
-        var inHand = Standing.Of(plan, courseId, remakes, said);
+        var inHand = Standing.Of(plan, course, remakes, said);
         var progress = inHand.Progress;
         return new(
             student.Id,

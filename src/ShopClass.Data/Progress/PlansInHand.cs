@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
 
@@ -11,18 +12,32 @@ namespace ShopClass.Data.Progress;
 internal sealed class PlansInHand(PlanStore plans)
 {
     private const int Most = 300;
-    private readonly ConcurrentDictionary<Guid, StoredPlan> kept = new();
+    private readonly ConcurrentDictionary<Guid, Kept> kept = new();
 
-    public async Task<StoredPlan?> FindAsync(Viewer viewer, Guid planId, CancellationToken cancel)
+    /// <summary>The plan; null when it is not the viewer's.</summary>
+    /// <param name="viewer">Who asks.</param>
+    /// <param name="planId">The plan.</param>
+    /// <param name="notes">The instructor's own words as they are now; null where the words do not matter.</param>
+    /// <param name="cancel">Gives up.</param>
+    public async Task<StoredPlan?> FindAsync(
+        Viewer viewer,
+        Guid planId,
+        IReadOnlyList<TechniqueNote>? notes,
+        CancellationToken cancel
+    )
     {
-        if (kept.TryGetValue(planId, out var plan))
-            return plan;
-        plan = await plans.FindForAsync(viewer, planId, Deed.WorkTheRoom, cancel);
-        if (plan is null)
+        if (
+            kept.TryGetValue(planId, out var there)
+            && (notes is null || there.Notes?.SequenceEqual(notes) is true)
+        )
+            return there.Plan;
+        if (await plans.FindForAsync(viewer, planId, Deed.WorkTheRoom, cancel) is not { } plan)
             return null;
         if (kept.Count >= Most)
             kept.Clear();
-        kept[planId] = plan;
+        kept[planId] = new(plan, notes);
         return plan;
     }
+
+    private sealed record Kept(StoredPlan Plan, IReadOnlyList<TechniqueNote>? Notes);
 }

@@ -1,12 +1,8 @@
 using Microsoft.EntityFrameworkCore;
-using ShopClass.Core.Lessons;
-using ShopClass.Core.Measure;
-using ShopClass.Core.Paces;
 using ShopClass.Core.Progress;
 using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Store;
-using ShopClass.Data.Students.Logging;
 
 namespace ShopClass.Data.Progress;
 
@@ -21,14 +17,6 @@ public sealed class ProgressStore(
     ClassNews news
 ) : IDisposable
 {
-    private static readonly StepActionKind[] OfInstructors =
-    [
-        StepActionKind.CheckedOff,
-        StepActionKind.SentBack,
-        StepActionKind.Helped,
-        StepActionKind.Settled,
-    ];
-
     private readonly PlansInHand inHand = new(plans);
     private readonly RemakesInHand remakesInHand = new();
     private readonly Turns oneAtATime = new();
@@ -42,14 +30,11 @@ public sealed class ProgressStore(
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
         return await CourseOfAsync(shop, viewer, Deed.SeeClass, planId, cancel) is { } course
-            ? await LookAsync(shop, viewer, planId, course.CourseId, cancel)
+            ? await LookAsync(shop, viewer, planId, course, cancel)
             : null;
     }
 
-    /// <summary>
-    /// The plan a student works by: for a project the newest anything was said about, else the newest; of several projects
-    /// the one last worked at. Null when there is none.
-    /// </summary>
+    /// <summary>The plan a student works by, as <see cref="CurrentPlan"/> says. Null when there is none.</summary>
     /// <param name="viewer">Who asks.</param>
     /// <param name="studentId">Whose.</param>
     /// <param name="projectId">For which project; null for any.</param>
@@ -62,27 +47,17 @@ public sealed class ProgressStore(
     )
     {
         await using var shop = await factory.CreateDbContextAsync(cancel);
-        var mine = await shop
+        var mine = shop
             .Plans.SeenBy(viewer, Deed.SeeClass)
-            .Where(p => p.StudentId == studentId && (projectId == null || p.ProjectId == projectId))
-            .Select(p => new
-            {
-                p.Id,
-                p.Student!.CourseId,
-                p.MadeUtc,
-                p.Number,
-                Last = shop.Set<StepActionRow>()
-                    .Where(a => a.PlanId == p.Id)
-                    .Max(a => (long?)a.Number),
-            })
-            .ToListAsync(cancel);
-        var current = mine.OrderByDescending(p => p.Last ?? -1)
-            .ThenByDescending(p => p.MadeUtc)
-            .ThenByDescending(p => p.Number)
-            .FirstOrDefault();
-        return current is null
-            ? null
-            : await LookAsync(shop, viewer, current.Id, current.CourseId, cancel);
+            .Where(p =>
+                p.StudentId == studentId && (projectId == null || p.ProjectId == projectId)
+            );
+        var lines = await CurrentPlan.LinesOf(shop, mine).ToListAsync(cancel);
+        return
+            CurrentPlan.Of(lines) is { } current
+            && await CourseOfAsync(shop, viewer, Deed.SeeClass, current.Id, cancel) is { } course
+            ? await LookAsync(shop, viewer, current.Id, course, cancel)
+            : null;
     }
 
     /// <summary>
@@ -105,8 +80,8 @@ public sealed class ProgressStore(
         await using var shop = await factory.CreateDbContextAsync(cancel);
         // Unpacked before the turn to write: nobody waits for somebody else's plan.
         if (
-            await CourseOfAsync(shop, viewer, Deed.WorkTheRoom, planId, cancel) is null
-            || await inHand.FindAsync(viewer, planId, cancel) is not { } plan
+            await CourseOfAsync(shop, viewer, Deed.WorkTheRoom, planId, cancel) is not { } before
+            || await inHand.FindAsync(viewer, planId, before.Notes, cancel) is not { } plan
         )
             return Outcome<PlanInHand>.NotFound();
         using var turn = await oneAtATime.TakeAsync(cancel);
@@ -121,28 +96,27 @@ public sealed class ProgressStore(
         if (there is not null)
             return
                 there.PlanId == planId && there.StepId == action.StepId && there.Kind == action.Kind
-                ? Outcome<PlanInHand>.Saved(Standing.Of(plan, course.CourseId, remakes, said))
-                : Outcome<PlanInHand>.Refused(Problems.SaidAlready);
+                ? Outcome<PlanInHand>.Saved(Standing.Of(plan, course, remakes, said))
+                : Outcome<PlanInHand>.Refused(SayChecks.SaidAlready);
         if (course.IsArchived)
             return Outcome<PlanInHand>.Refused(Wording.CourseIsArchived);
-        var now = Standing.Of(plan, course.CourseId, remakes, said);
+        var now = Standing.Of(plan, course, remakes, said);
         if (
             viewer is StudentViewer
             && course.BoardsWaitForYes
-            && await WaitsForYesAsync(shop, now, action, cancel) is { } waits
+            && await SayChecks.WaitsForYesAsync(shop, now, action, cancel) is { } waits
         )
             return Outcome<PlanInHand>.Refused(waits);
         var tidy = action with { Text = Wording.Tidy(action.Text) };
-        if (ProblemWith(viewer, now.Progress, tidy) is { } problem)
+        if (SayChecks.ProblemWith(viewer, now.Progress, tidy) is { } problem)
             return Outcome<PlanInHand>.Refused(problem);
-        var row = Timed(RowFor(viewer, planId, tidy, saidUtc), now, tidy);
+        var row = RowFor(viewer, planId, tidy, saidUtc);
+        StepTiming.Add(row, now, tidy);
         shop.Add(row);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
         news.Tell(new(NewsKind.Progress, course.CourseId, plan.StudentId));
-        return Outcome<PlanInHand>.Saved(
-            Standing.Of(plan, course.CourseId, remakes, [.. said, row])
-        );
+        return Outcome<PlanInHand>.Saved(Standing.Of(plan, course, remakes, [.. said, row]));
     }
 
     /// <summary>Where every student of a course is, by shown name. For the instructor; empty for anybody else.</summary>
@@ -158,11 +132,19 @@ public sealed class ProgressStore(
             .RunBy(viewer, Deed.WorkTheRoom)
             .Where(s => s.CourseId == courseId)
             .ToListAsync(cancel);
-        var plansOf = await shop
+        var course = await shop
+            .Courses.RunBy(viewer, Deed.WorkTheRoom)
+            .Where(c => c.Id == courseId)
+            .Select(c => new CourseOf(c.Id, c.IsArchived, c.BoardsWaitForYes, c.TechniqueNotes))
+            .SingleOrDefaultAsync(cancel);
+        if (course is null)
+            return [];
+        var inCourse = shop
             .Plans.SeenBy(viewer, Deed.WorkTheRoom)
-            .Where(p => p.Student!.CourseId == courseId)
-            .Select(p => new PlanLine(p.Id, p.StudentId, p.MadeUtc, p.Number))
-            .ToListAsync(cancel);
+            .Where(p => p.Student!.CourseId == courseId);
+        var plansOf = (await CurrentPlan.LinesOf(shop, inCourse).ToListAsync(cancel)).ToLookup(p =>
+            p.StudentId
+        );
         var said = (
             await shop.Set<StepActionRow>()
                 .AsNoTracking()
@@ -183,17 +165,14 @@ public sealed class ProgressStore(
                 .ThenBy(s => s.Id)
         )
         {
-            var current = plansOf
-                .Where(p => p.StudentId == student.Id)
-                .OrderByDescending(p => said[p.Id].LastOrDefault()?.Number ?? -1)
-                .ThenByDescending(p => p.MadeUtc)
-                .ThenByDescending(p => p.Number)
-                .FirstOrDefault();
-            var plan = current is null ? null : await inHand.FindAsync(viewer, current.Id, cancel);
+            var current = CurrentPlan.Of(plansOf[student.Id]);
+            var plan = current is null
+                ? null
+                : await inHand.FindAsync(viewer, current.Id, course.Notes, cancel);
             room.Add(
                 plan is null
-                    ? AtWork.Of(student, courseId, null, [], [])
-                    : AtWork.Of(student, courseId, plan, remakes[plan.Id], [.. said[plan.Id]])
+                    ? AtWork.Of(student, course, null, [], [])
+                    : AtWork.Of(student, course, plan, remakes[plan.Id], [.. said[plan.Id]])
             );
         }
 
@@ -218,48 +197,6 @@ public sealed class ProgressStore(
 
     public void Dispose() => oneAtATime.Dispose();
 
-    private static FieldProblem? ProblemWith(
-        Viewer viewer,
-        WorkProgress progress,
-        StepAction action
-    )
-    {
-        if (viewer is not InstructorViewer && OfInstructors.Contains(action.Kind))
-            return Problems.NotYours;
-        if (TypedText.NotesProblem(action.Text) is { } text)
-            return new("Text", text);
-        if (ActionChecks.MinutesProblem(action) is { } minutes)
-            return new("Minutes", minutes);
-        return ActionChecks.ProblemWith(progress, action) is { } sentence
-            ? new(action.Kind is StepActionKind.Measured ? "Size" : "", sentence)
-            : null;
-    }
-
-    // Nothing is sawn from a board before the instructor has said yes to it, where the course wants that.
-    private static async Task<FieldProblem?> WaitsForYesAsync(
-        ShopContext shop,
-        PlanInHand work,
-        StepAction action,
-        CancellationToken cancel
-    )
-    {
-        if (
-            action.Kind is not StepActionKind.Tick
-            || work.Progress.Find(action.StepId)?.Step.Saw is null
-        )
-            return null;
-        var boards = work
-            .Plan.Checked.Request.Boards.Where(b => Guid.TryParse(b.Id, out _))
-            .Select(b => Guid.Parse(b.Id))
-            .ToList();
-        return await BoardYesStore.WaitingAsync(shop, boards, cancel) is [var name, ..]
-            ? new(
-                "",
-                $"Your instructor has not said yes to {name} yet, and nothing is sawn before that. Show them the board."
-            )
-            : null;
-    }
-
     private StepActionRow RowFor(Viewer viewer, Guid planId, StepAction action, DateTime? saidUtc)
     {
         var now = clock.GetUtcNow().UtcDateTime;
@@ -278,37 +215,21 @@ public sealed class ProgressStore(
         };
     }
 
-    // What takes none of the student's time says nothing about their pace.
-    private static StepActionRow Timed(StepActionRow row, PlanInHand work, StepAction action)
-    {
-        if (
-            action.Minutes is not { } minutes
-            || work.Progress.Find(action.StepId)?.Step is not { Time.Busy: > 0 } step
-        )
-            return row;
-        (row.Minutes, row.StepKind) = (minutes, step.Kind);
-        row.PlannedMinutes = TurnMaker.MinutesOf(step.Time.Busy);
-        row.SpeciesId = TimedSteps.SpeciesOf(step, work.PlanOf(step).Request.Boards);
-        return row;
-    }
-
     private async Task<PlanInHand?> LookAsync(
         ShopContext shop,
         Viewer viewer,
         Guid planId,
-        Guid courseId,
+        CourseOf course,
         CancellationToken cancel
-    )
-    {
-        return await inHand.FindAsync(viewer, planId, cancel) is { } plan
+    ) =>
+        await inHand.FindAsync(viewer, planId, course.Notes, cancel) is { } plan
             ? Standing.Of(
                 plan,
-                courseId,
+                course,
                 await RemakesAsync(shop, planId, cancel),
                 await SaidAsync(shop, planId, cancel)
             )
             : null;
-    }
 
     private async Task<IEnumerable<RemakeInHand>> RemakesAsync(
         ShopContext shop,
@@ -343,24 +264,8 @@ public sealed class ProgressStore(
             .Select(p => new CourseOf(
                 p.Student!.CourseId,
                 p.Student.Course!.IsArchived,
-                p.Student.Course.BoardsWaitForYes
+                p.Student.Course.BoardsWaitForYes,
+                p.Student.Course.TechniqueNotes
             ))
             .SingleOrDefaultAsync(cancel);
-
-    private sealed record CourseOf(Guid CourseId, bool IsArchived, bool BoardsWaitForYes);
-
-    private sealed record PlanLine(Guid Id, Guid StudentId, DateTime MadeUtc, int Number);
-
-    private static class Problems
-    {
-        public static readonly FieldProblem NotYours = new(
-            "",
-            "Only the instructor can say that about a step."
-        );
-
-        public static readonly FieldProblem SaidAlready = new(
-            "",
-            "Something else was said under the same mark before. Say it once more."
-        );
-    }
 }

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Progress;
 using ShopClass.Core.Remakes;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Store;
@@ -47,13 +48,25 @@ internal sealed class RemakesInHand
     }
 }
 
+/// <summary>What counts of a course while its plans are worked by.</summary>
+/// <param name="CourseId">Its key.</param>
+/// <param name="IsArchived">Whether it is put away.</param>
+/// <param name="BoardsWaitForYes">Whether nothing is sawn before the instructor's yes.</param>
+/// <param name="Notes">How the work is done, in the instructor's own words.</param>
+internal sealed record CourseOf(
+    Guid CourseId,
+    bool IsArchived,
+    bool BoardsWaitForYes,
+    IReadOnlyList<TechniqueNote> Notes
+);
+
 /// <summary>How work stands whose parts may have been remade.</summary>
 internal static class Standing
 {
     /// <summary>The progress of a plan with its remakes, and their joined steps where there are any.</summary>
     public static PlanInHand Of(
         StoredPlan plan,
-        Guid courseId,
+        CourseOf course,
         IEnumerable<RemakeInHand> remakes,
         IReadOnlyList<StepActionRow> said
     )
@@ -61,15 +74,16 @@ internal static class Standing
         RemakeInHand[] all = [.. remakes];
         var actions = said.Select(a => a.ToAction());
         if (all.Length == 0)
-            return new(plan, courseId, WorkProgress.Of(plan.Work.Steps, actions));
+            return new(plan, course.CourseId, WorkProgress.Of(plan.Work.Steps, actions));
         var joined = RemakeSteps.Join(
             plan.Work,
             [.. all.Select(r => r.Made)],
-            number => DoneBefore(said, all.First(r => r.Made.Number == number).MadeUtc)
+            number => DoneBefore(said, all.First(r => r.Made.Number == number).MadeUtc),
+            course.Notes
         );
         var settled = joined.Settled.Select(id => Said(id, StepActionKind.Tick));
         var progress = WorkProgress.Of(joined.Steps, [.. WithSettled(said, all), .. settled]);
-        return new(plan, courseId, progress) { Remade = joined };
+        return new(plan, course.CourseId, progress) { Remade = joined };
     }
 
     // A spoiled piece is settled once its remake is chosen; it may be spoiled again after that.

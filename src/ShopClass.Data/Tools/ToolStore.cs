@@ -120,7 +120,7 @@ public sealed class ToolStore(
         var done = new HashSet<(string, string)>();
         foreach (var actions in said.GroupBy(a => a.PlanId))
         {
-            if (await inHand.FindAsync(viewer, actions.Key, cancel) is not { } plan)
+            if (await inHand.FindAsync(viewer, actions.Key, notes: null, cancel) is not { } plan)
                 continue;
             var whose = plan.StudentId.ToString();
             var last = actions.GroupBy(a => a.StepId).ToDictionary(a => a.Key, a => a.Last());

@@ -76,6 +76,52 @@ public sealed class RemadeStepsTests(Shop shop) : IClassFixture<Shop>, IAsyncDis
         );
     }
 
+    [Fact]
+    public async Task A_remakes_steps_say_how_in_the_instructors_own_words_as_the_others_do()
+    {
+        const string words = "Our own way to saw across: long strokes, and look at both faces.";
+        await ChooseAsync(
+            Mishaps.Now(shop.Plan, await MadeAsync(), Side, shop.Plan.Sequence.Cuts.Count)
+        );
+        var before = await LookAsync();
+        Assert.DoesNotContain(before.Progress.Steps, s => s.Step.Technique.Contains(words));
+        var key = TechniqueNotes.InOrderOfWork.First(k =>
+            before.Progress.Steps.Any(s =>
+                s.Step.Id.StartsWith("remake2/", StringComparison.Ordinal)
+                && s.Step.Technique.Contains(Techniques.Usual[k])
+            )
+        );
+
+        Shop.Value(
+            await store.Courses.SaveTechniqueAsync(
+                shop.Owner,
+                shop.Course.Id,
+                key,
+                was: "",
+                words,
+                Cancel
+            )
+        );
+
+        var room = await store.Progress.RoomAsync(shop.Owner, shop.Course.Id, Cancel);
+        foreach (
+            var steps in new[]
+            {
+                (await LookAsync()).Progress.Steps,
+                room.Single(s => s.StudentId == shop.Student.Id).InHand!.Progress.Steps,
+            }
+        )
+        {
+            Assert.DoesNotContain(steps, s => s.Step.Technique.Contains(Techniques.Usual[key]));
+            Assert.Contains(
+                steps,
+                s =>
+                    s.Step.Id.StartsWith("remake2/", StringComparison.Ordinal)
+                    && s.Step.Technique.Contains(words)
+            );
+        }
+    }
+
     private async Task<List<RemakeMade>> MadeAsync() =>
         [
             .. (await store.Remakes.OfPlanAsync(shop.Owner, shop.PlanId, Cancel)).Select(r =>
