@@ -57,6 +57,13 @@ public sealed record Joint
     /// </summary>
     public Length? Across { get; init; }
 
+    /// <summary>
+    /// Where it begins across the receiving part: from its reference edge to the joint's near side. Null leaves what
+    /// reaches <see cref="Across"/> in the middle of the width; where nothing says how far it reaches, it goes on to the
+    /// opposite edge. Notches, dovetails and butts have none.
+    /// </summary>
+    public Length? FromEdge { get; init; }
+
     /// <summary>Which of the receiving part's two faces (for a notch: edges) it is cut in.</summary>
     public JointSide Side { get; init; } = JointSide.Reference;
 

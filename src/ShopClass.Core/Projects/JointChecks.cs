@@ -3,7 +3,7 @@ using ShopClass.Core.Measure;
 namespace ShopClass.Core.Projects;
 
 /// <summary>
-/// What is wrong with a joint, field by field. Field names: Part, Mate, Depth, Width, Across, Positions, Note; empty for
+/// What is wrong with a joint, field by field. Field names: Part, Mate, Depth, Width, Across, FromEdge, Positions, Note; empty for
 /// what concerns the whole list.
 /// </summary>
 public static class JointChecks
@@ -84,9 +84,19 @@ public static class JointChecks
         [
             .. Found("Depth", DepthProblem(joint, part, unit)),
             .. Found("Width", WidthProblem(joint, mate, unit)),
-            .. Found("Across", AcrossProblem(joint, part, mate, unit)),
+            .. Across(joint, part, mate, unit),
             .. Found("Positions", PositionsProblem(joint, part, mate, unit)),
         ];
+
+    private static IEnumerable<(string, string)> Across(
+        Joint joint,
+        Part part,
+        Part? mate,
+        UnitSystem unit
+    ) =>
+        AcrossChecks.ReachProblem(joint, part, mate, unit) is { } reach
+            ? [("Across", reach)]
+            : Found("FromEdge", AcrossChecks.PlaceProblem(joint, part, mate, unit));
 
     private static string? DepthProblem(Joint joint, Part part, UnitSystem unit)
     {
@@ -125,37 +135,6 @@ public static class JointChecks
             return problem;
         return joint.Kind is JointKind.Dado && mate is not null && along > mate.Finished.Thickness
             ? $"The dado is {Said.Exactly(along, unit)} wide, but {mate.Letter} is only {Said.Exactly(mate.Finished.Thickness, unit)} thick: it would be loose."
-            : null;
-    }
-
-    private static string? AcrossProblem(Joint joint, Part part, Part? mate, UnitSystem unit)
-    {
-        if (joint.Across is { } written && written <= Length.Zero)
-            return "Write how far it reaches across, more than zero, or leave it empty.";
-        if (joint.Kind.MayGoThrough() && mate is not null)
-            return TongueProblem(joint, part, mate, unit);
-        return joint.Across > part.Finished.Width
-            ? $"It reaches {Said.Exactly(joint.Across.Value, unit)} across, but {part.Letter} is only {Said.Exactly(part.Finished.Width, unit)} wide."
-            : null;
-    }
-
-    /// <summary>A tenon or peg is no bigger than the part it is cut from, and leaves wood beside it in the part it enters.</summary>
-    private static string? TongueProblem(Joint joint, Part part, Part mate, UnitSystem unit)
-    {
-        if (joint.Along(mate) is not { } along)
-            return null;
-        var across = joint.TongueAcross(mate);
-        var (thin, wide) = (Length.Min(along, across), Length.Max(along, across));
-        var (_, width, _) = mate.Finished;
-        var (least, most) = (
-            Length.Min(mate.Finished.Thickness, width),
-            Length.Max(mate.Finished.Thickness, width)
-        );
-        var tongue = joint.Kind is JointKind.ThroughPeg ? "peg" : "tenon";
-        if (thin > least || wide > most)
-            return $"The {tongue} is {Said.Exactly(along, unit)} by {Said.Exactly(across, unit)}, more than {mate.Letter} has: {Said.Exactly(least, unit)} by {Said.Exactly(most, unit)}.";
-        return across >= part.Finished.Width
-            ? $"The {joint.Kind.CutWords()} reaches {Said.Exactly(across, unit)} across, but {part.Letter} is only {Said.Exactly(part.Finished.Width, unit)} wide: no wood is left beside it."
             : null;
     }
 

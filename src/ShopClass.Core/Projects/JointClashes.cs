@@ -46,7 +46,10 @@ internal static class JointClashes
         UnitSystem unit
     )
     {
-        var theirs = other.Places(MateOf(other, parts));
+        var itsMate = MateOf(other, parts);
+        if (!MeetAcross(joint.Reach(part, MateOf(joint, parts)), other.Reach(part, itsMate)))
+            return null;
+        var theirs = other.Places(itsMate);
         var meeting = (
             from mine in own
             from its in theirs
@@ -64,6 +67,12 @@ internal static class JointClashes
             ? $"{where} lie opposite each other and meet: {Said.Exactly(joint.Depth, unit)} and {Said.Exactly(other.Depth, unit)} of {Said.Exactly(room, unit)}."
             : null;
     }
+
+    /// <summary>Whether the two lie over one another across the part; notches, which have no place across, are told by their edges.</summary>
+    private static bool MeetAcross(
+        (Length Near, Length Far)? mine,
+        (Length Near, Length Far)? its
+    ) => mine is not { } a || its is not { } b || (a.Near < b.Far && b.Near < a.Far);
 
     private static bool OnOneSide(JointSide a, JointSide b) =>
         a == b || a is JointSide.Both || b is JointSide.Both;

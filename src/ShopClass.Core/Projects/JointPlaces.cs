@@ -23,6 +23,9 @@ internal static class JointPlaces
     public static bool NeedsPlace(this JointKind kind) =>
         kind.HasPlace() && kind is not (JointKind.Notch or JointKind.Rabbet);
 
+    /// <summary>Whether it has a place across the part; a notch begins at its edge, dovetails and butts go right across.</summary>
+    public static bool HasPlaceAcross(this JointKind kind) => kind.HasPlace() && !kind.IsInEdge();
+
     /// <summary>Whether it may take nothing of this project.</summary>
     public static bool MayStandAlone(this JointKind kind) =>
         kind is JointKind.Notch or JointKind.Rabbet;
@@ -47,6 +50,49 @@ internal static class JointPlaces
             joint.Along(mate) > mate.Finished.Thickness
                 ? mate.Finished.Thickness
                 : mate.Finished.Width
+        );
+
+    /// <summary>
+    /// From where to where it reaches across the part, from its reference edge; null for what has no place across.
+    /// What is not right across and names no place lies in the middle of the finished width.
+    /// </summary>
+    public static (Length Near, Length Far)? Reach(this Joint joint, Part part, Part? mate)
+    {
+        if (!joint.Kind.HasPlaceAcross())
+            return null;
+        var width = part.Finished.Width;
+        var across =
+            joint.Kind.MayGoThrough() && mate is not null ? joint.TongueAcross(mate) : joint.Across;
+        if (across is not { } far)
+            return (joint.FromEdge ?? Length.Zero, width);
+        var near = joint.FromEdge ?? Length.FromTicks(Math.Max(0, (width - far).Ticks / 2));
+        return (near, near + far);
+    }
+
+    /// <summary>Whether it is a dado that does not reach from edge to edge.</summary>
+    public static bool IsStopped(this Joint joint, Part part, Part? mate) =>
+        joint.Kind is JointKind.Dado
+        && joint.Reach(part, mate) is { } reach
+        && (reach.Near > Length.Zero || reach.Far < part.Finished.Width);
+
+    /// <summary>Whether the part that enters a stopped dado is wider than it, so that its corner has to come off.</summary>
+    public static bool NeedsShoulder(this Joint joint, Part part, Part? mate) =>
+        mate is not null
+        && joint.IsStopped(part, mate)
+        && joint.Reach(part, mate) is { } reach
+        && mate.Finished.Width > reach.Far - reach.Near;
+
+    /// <summary>Whether it lies within the part's width, with wood left beside a mortise or peg hole.</summary>
+    public static bool LiesAcross(this Joint joint, Part part, Part? mate) =>
+        joint.Reach(part, mate) is not { } reach
+        || (
+            reach.Near >= Length.Zero
+            && reach.Near < reach.Far
+            && reach.Far <= part.Finished.Width
+            && (
+                !joint.Kind.MayGoThrough()
+                || (reach.Near > Length.Zero && reach.Far < part.Finished.Width)
+            )
         );
 
     /// <summary>Where it lies along the part, from its reference end; empty for joints that take no place along it.</summary>

@@ -56,10 +56,23 @@ public static class JointSentence
     {
         if (!joint.Kind.HasPlace())
             return ", at the end";
-        return joint.Positions.Count == 0
-            ? ", at the reference end"
-            : $", at {Listed([.. joint.Positions.Select(p => Said.Exactly(p, unit))])} from the reference end";
+        var along =
+            joint.Positions.Count == 0
+                ? ", at the reference end"
+                : $", at {Listed([.. joint.Positions.Select(p => Said.Exactly(p, unit))])} from the reference end";
+        return along + PlaceAcross(joint, unit);
     }
+
+    private static string PlaceAcross(Joint joint, UnitSystem unit) =>
+        joint switch
+        {
+            { FromEdge: { Ticks: 0 } } => ", from the reference edge on",
+            { FromEdge: { } edge, Across: null } when !joint.Kind.MayGoThrough() =>
+                $", from {Said.Exactly(edge, unit)} off the reference edge to the other edge",
+            { FromEdge: { } edge } => $", {Said.Exactly(edge, unit)} from the reference edge",
+            { Across: not null } when joint.Kind.HasPlaceAcross() => ", in the middle of the width",
+            _ => "",
+        };
 
     private static string Listed(List<string> items) =>
         items.Count == 1 ? items[0] : $"{string.Join(", ", items.SkipLast(1))} and {items[^1]}";

@@ -185,9 +185,10 @@ internal static class SizeSums
             var part = project.Parts.FirstOrDefault(p => p.Letter == joint.Part);
             if (part is null)
                 return true;
-            var length = Changed(part, changes).Finished.Length;
+            var changed = Changed(part, changes);
             var mate = project.Parts.FirstOrDefault(p => p.Letter == joint.Mate);
             var width = joint.Width ?? mate?.Finished.Thickness ?? Length.Zero;
-            return joint.Positions.All(p => p + width <= length);
+            return joint.Positions.All(p => p + width <= changed.Finished.Length)
+                && (joint.FromEdge is null || joint.LiesAcross(changed, mate));
         });
 }

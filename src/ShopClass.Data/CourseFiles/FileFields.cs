@@ -126,6 +126,7 @@ internal static class FileFields
         "depth",
         "width",
         "across",
+        "fromEdge",
         "side",
         "at",
         "note",

@@ -60,6 +60,7 @@ internal static class JointReader
                 Depth = node.Length("depth", unit, Length.Zero) ?? Length.Zero,
                 Width = OrNone(node, "width", unit),
                 Across = OrNone(node, "across", unit),
+                FromEdge = OrNone(node, "fromEdge", unit),
                 Side = node.Choice("side", FileWords.JointSides, JointSide.Reference) ?? default,
                 Positions = node.Lengths("at", unit, JointChecks.MostPositions),
                 Note = node.Text("note", ""),

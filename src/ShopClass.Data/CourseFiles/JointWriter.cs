@@ -21,6 +21,8 @@ internal static class JointWriter
             all["width"] = LengthWriter.WriteExactWithUnit(width, unit);
         if (joint.Across is { } across)
             all["across"] = LengthWriter.WriteExactWithUnit(across, unit);
+        if (joint.FromEdge is { } edge)
+            all["fromEdge"] = LengthWriter.WriteExactWithUnit(edge, unit);
         if (joint.Side is not JointSide.Reference)
             all["side"] = FileWords.JointSides.For(joint.Side);
         if (joint.Positions.Count > 0)

@@ -20,6 +20,7 @@ public static class ShopJson
         [(typeof(Lesson), nameof(Lesson.Start))] = null,
         [(typeof(LessonRequest), nameof(LessonRequest.Pace))] = null,
         [(typeof(StudentWork), nameof(StudentWork.Pace))] = null,
+        [(typeof(Joint), nameof(Joint.FromEdge))] = null,
         [(typeof(OpenDimension), nameof(OpenDimension.Event))] = null,
         [(typeof(CourseRules), nameof(CourseRules.ShopHumidity))] = RuleBook.UsualShopHumidity,
         [(typeof(CourseRules), nameof(CourseRules.RoomHumidity))] = RuleBook.UsualRoomHumidity,

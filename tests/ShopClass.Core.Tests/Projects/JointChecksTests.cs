@@ -232,6 +232,86 @@ public class JointChecksTests
                 }
             },
             {
+                "FromEdge",
+                "-1/16 in is before the reference edge of A.",
+                Dado with
+                {
+                    FromEdge = Length.Zero - In("1/16"),
+                },
+                Dado with
+                {
+                    FromEdge = Length.Zero,
+                }
+            },
+            {
+                "FromEdge",
+                "6 in from the reference edge is off A, which is 6 in wide.",
+                Dado with
+                {
+                    FromEdge = In("6"),
+                },
+                Dado with
+                {
+                    FromEdge = In("6") - Length.FromTicks(1),
+                }
+            },
+            {
+                "FromEdge",
+                "The dado would reach from 1 1/16 in to 6 1/16 in across, but A is only 6 in wide.",
+                Dado with
+                {
+                    Across = In("5"),
+                    FromEdge = In("1 1/16"),
+                },
+                Dado with
+                {
+                    Across = In("5"),
+                    FromEdge = In("1"),
+                }
+            },
+            {
+                "FromEdge",
+                "The mortise would break out at the edge of A, which is 6 in wide. Leave wood on both sides of it.",
+                Mortise with
+                {
+                    FromEdge = In("5 1/2"),
+                },
+                Mortise with
+                {
+                    FromEdge = In("5 1/2") - Length.FromTicks(1),
+                }
+            },
+            {
+                "FromEdge",
+                "The peg hole would break out at the edge of A, which is 6 in wide. Leave wood on both sides of it.",
+                Peg with
+                {
+                    FromEdge = Length.Zero,
+                },
+                Peg with
+                {
+                    FromEdge = Length.FromTicks(1),
+                }
+            },
+            {
+                "FromEdge",
+                "A notch begins at its edge. Choose the edge, and leave the place across empty.",
+                Notch with
+                {
+                    FromEdge = In("1"),
+                },
+                Notch
+            },
+            {
+                "FromEdge",
+                "This joint has no place across the part. Leave it empty.",
+                Nailed with
+                {
+                    FromEdge = In("1"),
+                },
+                Nailed
+            },
+            {
                 "Positions",
                 "Write where it lies, from the reference end of A to its near side.",
                 Dado with
@@ -336,6 +416,37 @@ public class JointChecksTests
             Problems(Dado, opposite)
         );
         Assert.Empty(Problems(Dado, opposite with { Depth = In("1/2") - Length.FromTicks(1) }));
+    }
+
+    [Fact]
+    public void Joints_at_one_place_along_are_told_apart_by_their_places_across()
+    {
+        var first = Mortise with { FromEdge = In("1") };
+        var touching = Mortise with { FromEdge = In("1 1/2") };
+
+        Assert.Empty(Problems(first, touching));
+        Assert.Equal(
+            [
+                (
+                    "Positions",
+                    "The mortise at 4 in and the mortise at 4 in of A overlap. Move one of them."
+                ),
+            ],
+            Problems(first, touching with { FromEdge = In("1 1/2") - Length.FromTicks(1) })
+        );
+        // Opposite each other they meet only where they lie over one another.
+        var deep = Dado with
+        {
+            Depth = In("1/2"),
+            Across = In("3"),
+            FromEdge = Length.Zero,
+        };
+        var opposite = deep with { Side = JointSide.Opposite, FromEdge = In("3") };
+        Assert.Empty(Problems(deep, opposite));
+        Assert.Contains(
+            "lie opposite each other and meet",
+            Assert.Single(Problems(deep, opposite with { FromEdge = In("2 63/64") })).Sentence
+        );
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public class JointSentenceTests
                 }
             },
             {
-                "D enters A in a mortise 3/4 in deep, 1 1/4 in wide and 1/2 in across, at 7 in from the reference end.",
+                "D enters A in a mortise 3/4 in deep, 1 1/4 in wide and 1/2 in across, at 7 in from the reference end, in the middle of the width.",
                 new()
                 {
                     Kind = JointKind.MortiseAndTenon,
@@ -44,6 +44,43 @@ public class JointSentenceTests
                     Width = In("1 1/4"),
                     Across = In("1/2"),
                     Positions = [In("7")],
+                }
+            },
+            {
+                "B enters A in a dado 1/4 in deep and 5 in across, at 2 in from the reference end, from the reference edge on.",
+                new()
+                {
+                    Kind = JointKind.Dado,
+                    Part = "A",
+                    Mate = "B",
+                    Depth = In("1/4"),
+                    Across = In("5"),
+                    FromEdge = Length.Zero,
+                    Positions = [In("2")],
+                }
+            },
+            {
+                "B enters A in a dado 1/4 in deep, at 2 in from the reference end, from 1 in off the reference edge to the other edge.",
+                new()
+                {
+                    Kind = JointKind.Dado,
+                    Part = "A",
+                    Mate = "B",
+                    Depth = In("1/4"),
+                    FromEdge = In("1"),
+                    Positions = [In("2")],
+                }
+            },
+            {
+                "B enters A in a peg hole 3/4 in deep, at 2 in from the reference end, 1 1/4 in from the reference edge.",
+                new()
+                {
+                    Kind = JointKind.ThroughPeg,
+                    Part = "A",
+                    Mate = "B",
+                    Depth = In("3/4"),
+                    FromEdge = In("1 1/4"),
+                    Positions = [In("2")],
                 }
             },
             {

@@ -260,6 +260,9 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
                             },
                             Width = Length.FromInches(0, 1, 2),
                             Across = Length.FromInches(0, 1, 2),
+                            FromEdge = kind is JointKind.Nailed or JointKind.Dovetail
+                                ? null
+                                : Length.FromTicks(12_345),
                             Positions = kind is JointKind.Nailed or JointKind.Dovetail
                                 ? []
                                 : [Length.FromInches(i + 1)],

@@ -1,7 +1,9 @@
+using System.Text.Json;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Projects;
 using ShopClass.Data.Access;
 using ShopClass.Data.Projects;
+using ShopClass.Data.Store;
 using ShopClass.Data.Tests.Access;
 using Xunit;
 
@@ -38,6 +40,28 @@ public class JointStoreTests(Shop shop) : IClassFixture<Shop>
         Assert.Equal(
             [JointKind.Nailed],
             (await FindAsync(store)).ToProject().Joints.Select(j => j.Kind)
+        );
+    }
+
+    [Fact]
+    public async Task A_place_across_is_kept_and_makes_plans_out_of_date_only_where_there_is_one()
+    {
+        await using var store = shop.Copy();
+        var stopped = Wood.Dado() with { Across = Length.FromInches(2), FromEdge = Length.Zero };
+
+        await PutAsync(store, null, stopped);
+
+        Assert.Equal(Length.Zero, (await FindAsync(store)).Joints[1].FromEdge);
+        // Joints stored before there were places across are read as they were, and keep their plans' fingerprints.
+        Assert.DoesNotContain(
+            "FromEdge",
+            JsonSerializer.Serialize(Wood.Dado(), ShopJson.Options),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "\"FromEdge\":0",
+            JsonSerializer.Serialize(stopped, ShopJson.Options),
+            StringComparison.Ordinal
         );
     }
 

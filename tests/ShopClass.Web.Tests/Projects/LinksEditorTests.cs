@@ -79,6 +79,33 @@ public sealed class LinksEditorTests : BunitContext, IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_place_across_is_stored_and_one_off_the_part_is_told_at_its_field()
+    {
+        await PutDadoAsync();
+        var page = Open(shop.Instructor);
+        var edge = "From the reference edge to the near side";
+
+        Field(page, edge).Change("100");
+        page.WaitForAssertion(() =>
+            Assert.Contains("is off A, which is", Problem(page, Field(page, edge)))
+        );
+        Assert.Null(Assert.Single((await ProjectAsync()).Joints).FromEdge);
+
+        Field(page, edge).Change("1/2");
+        page.WaitForAssertion(() =>
+            Assert.Contains(
+                "from 1/2 in off the reference edge to the other edge",
+                page.Find(".link-says").TextContent,
+                StringComparison.Ordinal
+            )
+        );
+        Assert.Equal(
+            Length.FromInches(0, 1, 2),
+            Assert.Single((await ProjectAsync()).Joints).FromEdge
+        );
+    }
+
+    [Fact]
     public async Task A_joint_to_a_part_that_was_taken_out_says_so_and_the_rest_still_works()
     {
         await PutDadoAsync();

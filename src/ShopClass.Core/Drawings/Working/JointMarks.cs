@@ -31,35 +31,37 @@ internal static class JointMarks
     )
     {
         var joint = on.Joint;
-        var wide = joint.Width ?? piece.Before.Thickness;
-        IEnumerable<Length> places = joint.Positions.Count == 0 ? [Length.Zero] : joint.Positions;
+        var wide = on.Along ?? piece.Before.Thickness;
+        IReadOnlyList<Length> places = joint.Positions.Count == 0 ? [Length.Zero] : joint.Positions;
         foreach (var from in places)
         {
-            foreach (var (near, far) in Reach(joint, piece.Before.Width))
+            foreach (var (near, far) in Reach(on, piece.Before.Width))
                 AddOne(sketch, new(from, from + wide, near, far), on.Stand);
             if (figure is not null && on.Stand is not JointStand.Done && from > Length.Zero)
                 AddFigure(sketch, piece, from, figure(from));
         }
+
+        if (figure is not null && on.Stand is not JointStand.Done)
+            AcrossFigures.AddTo(sketch, piece.Before, on, places.Max() + wide, figure);
     }
 
     /// <summary>From where to where it reaches across the piece.</summary>
-    private static IEnumerable<(Length Near, Length Far)> Reach(Joint joint, Length width)
+    private static IEnumerable<(Length Near, Length Far)> Reach(JointOnPiece on, Length width)
     {
-        if (joint.Kind.IsInEdge())
+        var joint = on.Joint;
+        if (!joint.Kind.IsInEdge())
         {
-            if (joint.Side is not JointSide.Opposite)
-                yield return (Length.Zero, joint.Depth);
-            if (joint.Side is not JointSide.Reference)
-                yield return (width - joint.Depth, width);
+            // What goes on to the far edge does so on a piece that is still over in width, too.
+            var (near, far) = on.Reach ?? (Length.Zero, width);
+            yield return (near, on.GoesToTheEdge ? width : far);
             yield break;
         }
 
-        var across = joint.Across ?? (joint.Kind.MayGoThrough() ? Third(width) : width);
-        var over = Length.FromTicks((width - Length.Min(across, width)).Ticks / 2);
-        yield return (over, width - over);
+        if (joint.Side is not JointSide.Opposite)
+            yield return (Length.Zero, joint.Depth);
+        if (joint.Side is not JointSide.Reference)
+            yield return (width - joint.Depth, width);
     }
-
-    private static Length Third(Length width) => Length.FromTicks(width.Ticks / 3);
 
     private static void AddOne(Sketch sketch, BoardRect place, JointStand stand)
     {
@@ -83,28 +85,40 @@ internal static class JointMarks
         var deep = Length.Min(on.Joint.Depth, Length.FromTicks(size.Length.Ticks / 3));
         if (deep <= Length.Zero)
             return;
-        var tongue =
-            on.OnMate
-            && on.Joint.Kind.MayGoThrough()
-            && on.Joint.Width is { } wide
-            && wide < size.Width
-                ? wide
-                : size.Width;
-        var over = Length.FromTicks((size.Width - tongue).Ticks / 2);
+        var (under, over) = OffTheEdges(size.Width, on);
         var s = sketch.Scale.PointsPerTick;
         foreach (var (from, to) in new[] { (Length.Zero, deep), (size.Length - deep, size.Length) })
         {
             var ink = on.Stand is JointStand.Cutting ? Ink.Waste : Ink.Kerf;
-            if (over > Length.Zero && on.Stand is not JointStand.Marking)
-            {
-                sketch.Rect(new(from, to, Length.Zero, over), ink);
+            if (on.Stand is not JointStand.Marking && under > Length.Zero)
+                sketch.Rect(new(from, to, Length.Zero, under), ink);
+            if (on.Stand is not JointStand.Marking && over > Length.Zero)
                 sketch.Rect(new(from, to, size.Width - over, size.Width), ink);
-            }
 
             var shoulder = (from == Length.Zero ? to : from).Ticks * s;
             sketch.Line(shoulder, 0, shoulder, size.Width.Ticks * s, Ink.KnifeLine);
         }
     }
+
+    /// <summary>What comes off a tongue's piece at its reference edge and at the other: both alike, or the corner that passes the end of a dado.</summary>
+    private static (Length Under, Length Over) OffTheEdges(Length width, JointOnPiece on)
+    {
+        if (on is { OnMate: true, IsStopped: true, Reach: { } reach })
+        {
+            var off = Length.Max(Length.Zero, width - (reach.Far - reach.Near));
+            if (reach.Near == Length.Zero)
+                return (Length.Zero, off);
+            return on.GoesToTheEdge ? (off, Length.Zero) : (Half(off), off - Half(off));
+        }
+
+        var tongue =
+            on.OnMate && on.Joint.Kind.MayGoThrough() && on.Joint.Width is { } wide && wide < width
+                ? wide
+                : width;
+        return (Half(width - tongue), Half(width - tongue));
+    }
+
+    private static Length Half(Length length) => Length.FromTicks(length.Ticks / 2);
 
     private static void AddFigure(Sketch sketch, WorkedPiece piece, Length from, string figure)
     {

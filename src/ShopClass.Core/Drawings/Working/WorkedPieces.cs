@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
 using ShopClass.Core.Projects;
@@ -23,7 +24,23 @@ internal sealed record WorkedPiece(
 /// <param name="Joint">The joint.</param>
 /// <param name="OnMate">Whether it is the tongue, not the hole.</param>
 /// <param name="Stand">How far it has come.</param>
-internal sealed record JointOnPiece(Joint Joint, bool OnMate, JointStand Stand);
+/// <param name="Along">How much of the receiving part's length it takes.</param>
+/// <param name="Reach">From where to where it reaches across the receiving part; null for what has no place across.</param>
+/// <param name="PartWidth">How wide the receiving part is in the end.</param>
+/// <param name="IsStopped">Whether it is a dado that ends inside the receiving part.</param>
+internal sealed record JointOnPiece(
+    Joint Joint,
+    bool OnMate,
+    JointStand Stand,
+    Length? Along,
+    (Length Near, Length Far)? Reach,
+    Length PartWidth,
+    bool IsStopped
+)
+{
+    /// <summary>Whether it goes on to the edge opposite the reference edge.</summary>
+    public bool GoesToTheEdge => Reach is not { } reach || reach.Far >= PartWidth;
+}
 
 /// <summary>How far a joint has come.</summary>
 internal enum JointStand
@@ -81,7 +98,8 @@ internal static class WorkedPieces
                 || (s.Kind is StepKind.MarkJoint && s.Number == step.Number)
             where s.Pieces.Contains(name, StringComparer.Ordinal)
             from found in JointOf(project, s, letter)
-            select new JointOnPiece(
+            select OnPiece(
+                project,
                 found.Joint,
                 found.OnMate,
                 s.Number < step.Number ? JointStand.Done
@@ -91,25 +109,58 @@ internal static class WorkedPieces
         ];
     }
 
-    // A step is named after what is cut and what it meets ("mark:dado:A:B", "dado:A1:B").
+    private static JointOnPiece OnPiece(Project project, Joint joint, bool onMate, JointStand stand)
+    {
+        var part = PartOf(project, joint.Part);
+        var mate = PartOf(project, joint.Mate);
+        return new(
+            joint,
+            onMate,
+            stand,
+            joint.Along(mate),
+            part is null ? null : joint.Reach(part, mate),
+            part?.Finished.Width ?? Length.Zero,
+            part is not null && joint.IsStopped(part, mate)
+        );
+    }
+
+    private static Part? PartOf(Project project, string? letter) =>
+        project.Parts.FirstOrDefault(p => p.Letter == letter);
+
+    // A step is named after what is cut and what it meets ("mark:dado:A:B", "dado:A1:B"); the second joint of a kind
+    // between the same parts has a mark to tell it by ("mark:mortise:A:D~2").
     private static IEnumerable<(Joint Joint, bool OnMate)> JointOf(
         Project project,
         Step step,
         string letter
     )
     {
-        var words = step.Id.Split(':', '~');
+        var id = step.Id.Split('~');
+        var words = id[0].Split(':');
+        var which = id.Length > 1 ? int.Parse(id[1], CultureInfo.InvariantCulture) : 1;
         var at = words[0] == "mark" ? 1 : 0;
         if (words.Length < at + 3)
             return [];
         var (word, with) = (words[at], words[at + 2]);
-        return from joint in project.Joints
-            where Word(joint.Kind, onMate: false) == word || Word(joint.Kind, onMate: true) == word
-            let onMate = joint.Mate == letter && Word(joint.Kind, onMate: true) == word
+        var all = (
+            from joint in project.Joints
+            where Words(project, joint).Contains(word)
+            let onMate = joint.Mate == letter && Words(project, joint)[1] == word
             let own = onMate ? joint.Mate : joint.Part
             let other = onMate ? joint.Part : joint.Mate ?? "alone"
             where own == letter && other == with
-            select (joint, onMate);
+            select (joint, onMate)
+        ).ToList();
+        return all.Skip(Math.Min(which, all.Count) - 1).Take(1);
+    }
+
+    /// <summary>What is cut for it in the receiving part, and in its mate.</summary>
+    private static string?[] Words(Project project, Joint joint)
+    {
+        var (part, mate) = (PartOf(project, joint.Part), PartOf(project, joint.Mate));
+        return part is not null && joint.IsStopped(part, mate)
+            ? ["stopped dado", joint.NeedsShoulder(part, mate) ? "shoulder" : null]
+            : [Word(joint.Kind, onMate: false), Word(joint.Kind, onMate: true)];
     }
 
     private static string? Word(JointKind kind, bool onMate) =>

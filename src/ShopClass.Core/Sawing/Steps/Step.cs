@@ -57,6 +57,9 @@ public sealed record Step
     /// <summary>The setting of a gauge that is set or struck with; null where none is.</summary>
     public Length? Gauge { get; init; }
 
+    /// <summary>Further settings of gauges run along the reference edge, for where a joint begins and ends across; nearest first.</summary>
+    public IReadOnlyList<Length> GaugesAcross { get; init; } = [];
+
     /// <summary>On which side of the sawyer the waste falls; null where nothing is sawn off.</summary>
     public Side? WasteSide { get; init; }
 

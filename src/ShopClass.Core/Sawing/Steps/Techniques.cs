@@ -56,6 +56,10 @@ public static class Techniques
                 "Mark parts that share a joint together, so that they agree even where a measure is off. Take widths from the mating piece itself with the knife, depths with the gauge, and shade the waste.",
             ["Dado"] =
                 "Chisel a step along both knife lines, saw down both walls on the waste side to the gauge lines, and pare the waste from both edges towards the middle. Level the bottom last.",
+            ["StoppedDado"] =
+                "Chop a pocket as deep as the dado and about an inch long at the stop, so that the saw has somewhere to run. Then saw both walls into the pocket with short strokes, pare the waste from the open edge, and level the bottom last. Stopped at both ends, it is chopped all the way.",
+            ["Shoulder"] =
+                "Stand the piece in its dado and knife where the trench ends; square the line round. Saw the corner off on the waste side like a small tenon's shoulder, and pare to the lines.",
             ["Rabbet"] =
                 "Saw the shoulder to the gauge line, then split or saw away the waste in thin pieces and pare to both lines with the shoulder as a guide.",
             ["Notch"] =

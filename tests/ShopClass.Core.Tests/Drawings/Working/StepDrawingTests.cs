@@ -143,6 +143,52 @@ public class StepDrawingTests
     }
 
     [Fact]
+    public void A_joint_off_the_middle_is_drawn_at_its_distance_from_the_reference_edge()
+    {
+        // The mortise, 1/2 in across a part 7 in wide: 1 in from the reference edge, which lies below.
+        var plan = Planned("tool tote", [ToteJoints[2] with { FromEdge = Wood.In(1) }]);
+        var work = WorkWriter.Write(plan, Hand.Right);
+        var cut = work.Steps.First(s => s.Kind is StepKind.CutJoint && Is(s, "mortise"));
+        var drawing = StepDrawing.Of(plan, work, cut.Number, DrawingFrame.Wide)!;
+
+        var piece = Assert.Single(drawing.Shapes.OfType<Box>(), b => b.Ink is Ink.Blank);
+        var hole = Assert.Single(drawing.Shapes.OfType<Box>(), b => b.Ink is Ink.Waste);
+        var inch = piece.Height / 7;
+        Assert.Equal(inch, piece.Y + piece.Height - (hole.Y + hole.Height), 0.1);
+        Assert.Equal(inch / 2, hole.Height, 0.1);
+        Assert.Contains(drawing.Shapes.OfType<Label>(), l => l.Text == "1");
+        Assert.Contains(drawing.Shapes.OfType<Label>(), l => l.Text == "1 1/2");
+    }
+
+    [Fact]
+    public void Two_mortises_for_one_part_are_each_drawn_in_their_own_steps()
+    {
+        var plan = Planned(
+            "tool tote",
+            [
+                ToteJoints[2] with
+                {
+                    FromEdge = Wood.In(1),
+                },
+                ToteJoints[2] with
+                {
+                    FromEdge = Wood.In(5),
+                },
+            ]
+        );
+        var work = WorkWriter.Write(plan, Hand.Right);
+        var marks = work
+            .Steps.Where(s => s.Kind is StepKind.MarkJoint && Is(s, "mortise"))
+            .Select(s => StepDrawing.Of(plan, work, s.Number, DrawingFrame.Wide)!)
+            .ToList();
+
+        Assert.Equal(2, marks.Count);
+        Assert.Contains(marks[0].Shapes.OfType<Label>(), l => l.Text == "1 1/2");
+        Assert.DoesNotContain(marks[0].Shapes.OfType<Label>(), l => l.Text == "5 1/2");
+        Assert.Contains(marks[1].Shapes.OfType<Label>(), l => l.Text == "5 1/2");
+    }
+
+    [Fact]
     public void The_text_twin_tells_sizes_line_waste_and_hold()
     {
         var step = Left.Steps.First(s => s.Kind is StepKind.CutToLength && s.Saw is not null);

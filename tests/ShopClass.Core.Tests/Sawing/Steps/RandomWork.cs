@@ -117,6 +117,12 @@ internal static class RandomWork
             Part = parts[j.Part % parts.Count].Letter,
             Mate = parts[j.Mate % parts.Count].Letter,
             Depth = j.Kind is JointKind.Nailed ? Length.Zero : Length.FromTicks(j.Depth * 2540),
+            // Every second joint says where it lies across: an eighth or more of the width from the edge, four eighths wide.
+            Across = j.Depth % 2 == 0 ? Eighths(parts[j.Part % parts.Count], 4) : null,
+            FromEdge = j.Depth % 2 == 0 ? Eighths(parts[j.Part % parts.Count], j.Mate) : null,
             Positions = j.Twice ? [Length.FromMillimetres(10), Length.FromMillimetres(60)] : [],
         };
+
+    private static Length Eighths(Part part, int eighths) =>
+        Length.FromTicks(part.Finished.Width.Ticks / 8 * eighths);
 }

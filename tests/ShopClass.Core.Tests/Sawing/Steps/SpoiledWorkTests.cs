@@ -13,7 +13,7 @@ namespace ShopClass.Core.Tests.Sawing.Steps;
 public class SpoiledWorkTests
 {
     [Fact]
-    public void Unspoilt_work_passes_on_all_three_boards()
+    public void Unspoilt_work_passes_on_every_board()
     {
         foreach (
             var plan in new[]
@@ -21,6 +21,7 @@ public class SpoiledWorkTests
                 WorkCases.OnSurfacedPine,
                 WorkCases.OnRoughBirch,
                 WorkCases.OnNarrowPine,
+                WorkCases.OnStoppedDados,
             }
         )
             Assert.Equal([], StepRehearsal.Replay(plan, Write(plan)).Findings);
@@ -268,6 +269,53 @@ public class SpoiledWorkTests
         };
         Assert.Equal(breaks, Rules(deep, Write(deep)).Contains("JointsMustLeaveWood"));
     }
+
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, true)]
+    public void Joints_must_lie_on_their_pieces(int ticks, bool breaks)
+    {
+        var plan = WorkCases.OnStoppedDados;
+        var joint = WorkCases.StoppedShelf.Joints[0];
+        var moved = plan with
+        {
+            Request = plan.Request with
+            {
+                Project = WorkCases.StoppedShelf with
+                {
+                    Joints = [joint with { FromEdge = WorkCases.In(1) + Length.FromTicks(ticks) }],
+                },
+            },
+        };
+        Assert.Equal(breaks, Rules(moved, Write(moved)).Contains("JointsMustLieOnTheirPieces"));
+    }
+
+    [Fact]
+    public void Places_across_must_be_gauged_from_the_reference_edge() =>
+        Breaks(
+            "PlacesAcrossMustBeGaugedFromTheReferenceEdge",
+            s => s.Kind is StepKind.MarkJoint && s.Pieces.Contains("A1"),
+            s => s with { GaugesAcross = [Length.FromInches(4)] },
+            WorkCases.OnStoppedDados
+        );
+
+    [Fact]
+    public void A_gauge_for_a_place_across_must_be_set_before_it_is_used() =>
+        Breaks(
+            "GaugesMustBeSetOnceAndBeforeTheyAreUsed",
+            s => s.Kind is StepKind.SetGauge && s.Gauge == Length.FromInches(5),
+            s => s with { Gauge = Length.FromInches(4) },
+            WorkCases.OnStoppedDados
+        );
+
+    [Fact]
+    public void What_enters_a_stopped_dado_must_lose_its_corner() =>
+        Breaks(
+            "WhatEntersAStoppedDadoMustLoseItsCorner",
+            s => s.Id.StartsWith("shoulder:B1", StringComparison.Ordinal),
+            s => s with { Kind = StepKind.Fit },
+            WorkCases.OnStoppedDados
+        );
 
     [Fact]
     public void Everything_must_fit_before_it_is_put_together() =>

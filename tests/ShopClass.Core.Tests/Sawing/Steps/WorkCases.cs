@@ -11,6 +11,7 @@ internal static class WorkCases
 {
     private static readonly Lazy<CheckedPlan> SurfacedPlan = new(() => Plan(Surfaced));
     private static readonly Lazy<CheckedPlan> RoughPlan = new(() => Plan(Rough));
+    private static readonly Lazy<CheckedPlan> StoppedPlan = new(Stopped);
     private static readonly Lazy<CheckedPlan> NarrowPlan = new(() => Plan(Narrow));
 
     /// <summary>A surfaced board with straight edges.</summary>
@@ -21,6 +22,9 @@ internal static class WorkCases
 
     /// <summary>Two boards narrower than the sides and shelves.</summary>
     public static CheckedPlan OnNarrowPine => NarrowPlan.Value;
+
+    /// <summary>The surfaced board once more, for a shelf whose dados stop an inch before the front edge.</summary>
+    public static CheckedPlan OnStoppedDados => StoppedPlan.Value;
 
     public static PlanningRequest Request(params Board[] boards) =>
         new()
@@ -102,7 +106,25 @@ internal static class WorkCases
             ],
         };
 
+    /// <summary>The same shelf, its dados hidden from the front: they begin at the back, the reference edge, and stop 1 in before the other.</summary>
+    public static Project StoppedShelf { get; } =
+        Shelf with
+        {
+            Joints =
+            [
+                Shelf.Joints[0] with
+                {
+                    Across = In(5),
+                    FromEdge = Length.Zero,
+                },
+                Shelf.Joints[1],
+            ],
+        };
+
     public static Length In(double inches) => Length.FromInches(0, (long)(inches * 32), 32);
+
+    private static CheckedPlan Stopped() =>
+        CheckedPlan.Make(Request(Surfaced) with { Project = StoppedShelf });
 
     private static CheckedPlan Plan(params Board[] boards) => CheckedPlan.Make(Request(boards));
 

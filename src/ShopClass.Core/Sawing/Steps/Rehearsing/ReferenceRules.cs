@@ -47,9 +47,16 @@ internal static class ReferenceRules
         var set = run.Work.Steps.Where(s => s.Kind is StepKind.SetGauge).ToList();
         foreach (var step in run.Work.Steps)
         {
-            if (step.Gauge is not { } gauge || step.Kind is StepKind.SetGauge || step.IsPrepared)
+            if (step.Kind is StepKind.SetGauge || step.IsPrepared)
                 continue;
-            if (!set.Exists(s => s.Gauge == gauge && run.IsAlwaysBefore(s.Number, step)))
+            IEnumerable<Length> struck = step.Gauge is { } one
+                ? step.GaugesAcross.Prepend(one)
+                : step.GaugesAcross;
+            foreach (
+                var gauge in struck.Where(g =>
+                    !set.Exists(s => s.Gauge == g && run.IsAlwaysBefore(s.Number, step))
+                )
+            )
                 yield return Noticed.Must(
                     step,
                     $"it strikes a line at {LengthWriter.WriteWithUnit(gauge, run.Rules.Precision)}, but does not wait for a gauge to be set to it."

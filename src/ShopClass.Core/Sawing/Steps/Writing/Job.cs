@@ -110,7 +110,7 @@ internal sealed class Job(CheckedPlan plan, WorkSettings settings)
         var id = $"gauge:{use}:{setting.Ticks}";
         if (Steps.Has(id))
             return id;
-        var tool = setting > Length.FromMillimetres(150) ? "panel gauge" : "marking gauge";
+        var tool = GaugeFor(setting);
         return Steps.Add(
             id,
             new()
@@ -133,4 +133,11 @@ internal sealed class Job(CheckedPlan plan, WorkSettings settings)
             []
         );
     }
+
+    /// <summary>The gauges these settings take, each named once; a marking gauge where there is none, for what is taken from the mate.</summary>
+    public static IEnumerable<string> GaugesFor(IReadOnlyList<Length> settings) =>
+        settings.Select(GaugeFor).DefaultIfEmpty("marking gauge").Distinct(StringComparer.Ordinal);
+
+    private static string GaugeFor(Length setting) =>
+        setting > Length.FromMillimetres(150) ? "panel gauge" : "marking gauge";
 }

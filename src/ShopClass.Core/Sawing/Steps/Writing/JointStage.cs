@@ -23,7 +23,25 @@ internal sealed record JointStage(
     /// What is cut for a joint. The hole comes before the tongue that fits it, because a tongue is easier to pare than a
     /// hole; tails come before their sockets, which are marked from them. Common practice.
     /// </summary>
-    public static IReadOnlyList<JointStage> Of(JointKind kind) =>
+    public static IReadOnlyList<JointStage> Of(Joint joint, Part? part, Part? mate) =>
+        part is not null && joint.IsStopped(part, mate)
+            ? StoppedDado(joint.NeedsShoulder(part, mate))
+            : Of(joint.Kind);
+
+    /// <summary>A dado that ends inside the part; what is wider than it loses a corner, so that it passes the end.</summary>
+    private static JointStage[] StoppedDado(bool withShoulder)
+    {
+        JointStage trench = new(
+            "stopped dado",
+            "StoppedDado",
+            false,
+            false,
+            [.. Sawn, "router plane"]
+        );
+        return withShoulder ? [trench, new("shoulder", "Shoulder", true, true, Sawn)] : [trench];
+    }
+
+    private static IReadOnlyList<JointStage> Of(JointKind kind) =>
         kind switch
         {
             JointKind.Dado => [new("dado", "Dado", false, false, [.. Sawn, "router plane"])],
@@ -61,6 +79,8 @@ internal sealed record JointStage(
         var wide = joint.Width ?? mateThickness;
         return Word switch
         {
+            "stopped dado" => Across(joint, piece) * (2 * joint.Depth + wide),
+            "shoulder" => piece.Thickness * (3 * joint.Depth),
             "dado" or "rabbet" or "half lap" => piece.Width * (2 * joint.Depth + wide),
             "notch" => piece.Thickness * (2 * joint.Depth + wide),
             "mortise" => (2 * wide + 2 * mateThickness) * piece.Thickness,
@@ -69,4 +89,7 @@ internal sealed record JointStage(
             _ => piece.Width * (3 * joint.Depth),
         };
     }
+
+    private static Length Across(Joint joint, Workpiece piece) =>
+        joint.Reach(piece.Part, null) is { } reach ? reach.Far - reach.Near : piece.Width;
 }

@@ -9,6 +9,8 @@ internal sealed class JointSteps(Job job)
     // Square inches of wall and floor a beginner saws and pares a minute in white pine (our proposal).
     private const int JointRate = 1;
 
+    private readonly JointLines lines = new(job);
+
     public void Write()
     {
         foreach (var joint in job.Project.Joints)
@@ -21,7 +23,11 @@ internal sealed class JointSteps(Job job)
     {
         var parts = job.Of(joint.Part);
         var mates = joint.Mate is null ? [] : job.Of(joint.Mate);
-        var stages = JointStage.Of(joint.Kind);
+        var stages = JointStage.Of(
+            joint,
+            parts.Count > 0 ? parts[0].Part : null,
+            mates.Count > 0 ? mates[0].Part : null
+        );
         if (parts.Count == 0 || stages.Count == 0 || (joint.Mate is not null && mates.Count == 0))
             return;
         var thickness = mates.Count > 0 ? mates[0].Thickness : joint.Width ?? parts[0].Thickness;
@@ -43,13 +49,20 @@ internal sealed class JointSteps(Job job)
             cut.Joint.Depth > Length.Zero && cut.Joint.Kind is not JointKind.ThroughPeg
                 ? job.Gauge("depth of the joints", cut.Joint.Depth)
                 : null;
+        var across = JointLines.SettingsAcross(cut);
+        string[] gaugesAcross =
+        [
+            .. across.Select(a => job.Gauge("joints' distance from the reference edge", a)),
+        ];
         var marked = job.Steps.Add(
             $"mark:{cut.Id}",
-            Mark(cut, gauge is not null) with
-            {
-                Gauge = gauge is null ? null : cut.Joint.Depth,
-            },
-            [.. cut.Own.Select(p => p.Last), .. cut.Other.Select(p => p.Last), gauge]
+            Mark(cut, gauge is null ? null : cut.Joint.Depth, across),
+            [
+                .. cut.Own.Select(p => p.Last),
+                .. cut.Other.Select(p => p.Last),
+                gauge,
+                .. gaugesAcross,
+            ]
         );
         var practised = Practise(cut);
         foreach (var piece in cut.Own)
@@ -60,9 +73,10 @@ internal sealed class JointSteps(Job job)
             );
     }
 
-    private Step Mark(JointCut cut, bool isGauged)
+    private Step Mark(JointCut cut, Length? depth, IReadOnlyList<Length> across)
     {
         var names = cut.Own.Select(p => p.Name).ToList();
+        var settings = depth is { } deep ? across.Prepend(deep).ToList() : [.. across];
         return new()
         {
             Id = "",
@@ -76,17 +90,27 @@ internal sealed class JointSteps(Job job)
             Line = LineKind.Knife,
             MarkedFrom = cut.Stage.FromMate
                 ? $"{cut.Other[0].Name} itself; the square on the reference face and edge"
-                : "the squared ends, all flush; the square on the reference edge, the gauge on the reference face",
-            Marks = [.. Marks(cut)],
+                : "the squared ends, all flush; the square on the reference edge, the gauge on the reference face"
+                    + (
+                        across.Count > 0
+                            ? " for the depth and on the reference edge for the rest"
+                            : ""
+                    ),
+            Gauge = depth,
+            GaugesAcross = across,
+            Marks = [.. lines.Of(cut)],
             Technique = job.Technique("MarkJoint"),
             Reason = cut.Stage.FromMate
                 ? "Marked from the part it must fit, not from a rule."
                 : "Marked together from the reference end, face and edge, so that parts that must agree do.",
-            Needs = isGauged
-                ? ["The pieces are at length.", "The gauge is set."]
-                : ["The pieces are at length."],
+            Needs = settings.Count switch
+            {
+                0 => ["The pieces are at length."],
+                1 => ["The pieces are at length.", "The gauge is set."],
+                _ => ["The pieces are at length.", "Each gauge is set, and stays so."],
+            },
             Leaves = [.. cut.Own.Select(p => p.AsItIs)],
-            Tools = ["marking knife", "square", "marking gauge", "pencil"],
+            Tools = ["marking knife", "square", .. Job.GaugesFor(settings), "pencil"],
             Time = job.Pace.Flat(
                 3 + 2 * cut.Own.Count * Count(cut.Joint),
                 "to mark, two for each joint"
@@ -94,45 +118,12 @@ internal sealed class JointSteps(Job job)
         };
     }
 
-    private IEnumerable<string> Marks(JointCut cut)
-    {
-        var joint = cut.Joint;
-        if (!cut.Stage.OnMate && joint.Positions.Count > 0)
-            yield return $"{Words.List([.. joint.Positions.Select(job.Say)])} from the reference end";
-        if (!cut.Stage.FromMate && !cut.Stage.OnMate)
-            yield return joint.Width is { } wide && wide != cut.MateThickness
-                ? $"{job.Say(wide)} wide"
-                : $"as wide as {Mate(cut)} is thick, about {job.Say(cut.MateThickness)}: taken from {Mate(cut)} itself with the knife";
-        if (!cut.Stage.OnMate && joint.Across is { } across)
-            yield return $"{job.Say(across)} across";
-        if (!cut.Stage.OnMate && SideOf(joint) is { } side)
-            yield return side;
-        if (joint.Depth > Length.Zero)
-            yield return $"{job.Say(joint.Depth)} deep, by the gauge";
-        if (joint.Note.Length > 0)
-            yield return joint.Note;
-        if (cut.Own[0].Part.JointNotes.Length > 0)
-            yield return cut.Own[0].Part.JointNotes;
-    }
-
-    private static string? SideOf(Joint joint)
-    {
-        var where = joint.Kind is JointKind.Notch ? "edge" : "face";
-        return joint.Side switch
-        {
-            JointSide.Opposite => $"in the {where} opposite the reference {where}",
-            JointSide.Both => $"in both {where}s, at the same places",
-            _ when joint.Kind is JointKind.Dovetail => null,
-            _ => $"in the reference {where}",
-        };
-    }
-
-    private static string Mate(JointCut cut) =>
-        cut.Other.Count > 0 ? cut.Other[0].Name : "the piece that goes in";
-
     private string? Practise(JointCut cut)
     {
+        // Sawing a corner off is nothing new to who has sawn the dado.
         var id = $"practise:{cut.Stage.Word}";
+        if (cut.Stage.Word is "shoulder")
+            return null;
         if (job.WasteFrom is null || job.Steps.Has(id))
             return job.Steps.Has(id) ? id : null;
         return job.Steps.Add(
@@ -175,7 +166,7 @@ internal sealed class JointSteps(Job job)
                 : null,
             Line = LineKind.Knife,
             MarkedFrom = "the knife and gauge lines",
-            Marks = [.. Marks(cut)],
+            Marks = [.. lines.Of(cut)],
             Hold = HoldFor(piece.Name),
             Reason = "A first-class cut: the chiselled knife line is the finished surface.",
             Needs = [$"The {cut.Stage.Word} is marked."],

@@ -18,6 +18,9 @@ public sealed class JointDraft : KeptDraft<Joint>
 
     public Length? Across { get; set; }
 
+    /// <summary>From the reference edge to its near side; empty lies in the middle, or right across.</summary>
+    public Length? FromEdge { get; set; }
+
     public JointSide Side { get; set; }
 
     /// <summary>The places as typed: "2; 10".</summary>
@@ -29,6 +32,9 @@ public sealed class JointDraft : KeptDraft<Joint>
 
     /// <summary>Whether it has a place along the part; a dovetail and a butt lie at its end.</summary>
     public bool HasPlaces => Kind is not (JointKind.Nailed or JointKind.Dovetail);
+
+    /// <summary>Whether it has a place across the part; a notch begins at its edge.</summary>
+    public bool HasPlaceAcross => HasPlaces && Kind is not JointKind.Notch;
 
     public override string Called =>
         (Part, Mate) switch
@@ -73,6 +79,7 @@ public sealed class JointDraft : KeptDraft<Joint>
             Depth = CutsNothing ? Length.Zero : Depth!.Value,
             Width = HasPlaces ? Width : null,
             Across = CutsNothing ? null : Across,
+            FromEdge = HasPlaceAcross ? FromEdge : null,
             Side = CutsNothing ? JointSide.Reference : Side,
             Positions = HasPlaces ? Places.Lengths : [],
             Note = Note.Trim(),
@@ -88,7 +95,7 @@ public sealed class JointDraft : KeptDraft<Joint>
             item.Note
         );
         Depth = item.Depth == Length.Zero ? null : item.Depth;
-        (Width, Across) = (item.Width, item.Across);
+        (Width, Across, FromEdge) = (item.Width, item.Across, item.FromEdge);
         Places.Show(item.Positions);
     }
 }
