@@ -103,6 +103,28 @@ public class SizingTests
     }
 
     [Fact]
+    public void Crosscuts_straight_to_length_are_finer_work_for_the_lessons_and_practised_first()
+    {
+        var pair = Pair(Ask(Surfacing.S4S))!;
+        var fine = WorkWriter.Write(pair.Straight, Hand.Right);
+        var rough = WorkWriter.Write(pair.Oversize, Hand.Right);
+
+        Assert.All(
+            rough.Steps.Where(s => s.Kind is StepKind.Crosscut),
+            s => Assert.Equal(Skill.Crosscutting, s.Skill)
+        );
+        var cuts = fine.Steps.Where(s => s.Kind is StepKind.Crosscut).ToList();
+        Assert.NotEmpty(cuts);
+        Assert.All(cuts, s => Assert.Equal(Skill.FineCrosscutting, s.Skill));
+        // There is waste to practise on once a cut has left some; every fine cut after that waits for the practice.
+        var practice = fine.Steps.FirstOrDefault(s => s.Kind is StepKind.Practise);
+        Assert.All(
+            cuts.Where(s => practice is not null && s.Number > practice.Number),
+            s => Assert.Contains(practice!.Number, s.After)
+        );
+    }
+
+    [Fact]
     public void A_cupped_board_has_no_such_choice()
     {
         var flat = Ask(Surfacing.S4S);

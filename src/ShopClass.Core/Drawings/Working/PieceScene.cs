@@ -147,8 +147,11 @@ internal sealed class PieceScene
         var s = pointsPerTick;
         var size = Math.Min(1.5 * t, board.WidthAtStart.Ticks * s * 0.7);
         var isHeld = step.Saw is not null && line.IsAcross;
+        // In a vise the hand steadies the far end, so the name stands beyond it.
+        var start =
+            step.Support is Support.Vise ? Math.Max(0.6 * t, 0.38 * line.At.Ticks * s) : 0.6 * t;
         var (along, across) = isHeld
-            ? (0.6 * t, board.WidthAtStart.Ticks * s - 0.75 * size)
+            ? (start, board.WidthAtStart.Ticks * s - 0.75 * size)
             : (board.Length.Ticks * s * 0.46, board.WidthAtStart.Ticks * s / 2);
         sketch.Words(
             along,
@@ -165,6 +168,8 @@ internal sealed class PieceScene
         if (!piece.IsReferenced || (AreTogether && piece != pieces[^1]))
             return;
         var right = scale.Start.X + scale.LengthDrawn;
+        // The jaws of a vise stand below the piece, too.
+        bottom += step.Support is Support.Vise && line.IsAcross ? 0.8 * t : 0;
         var words = step.Kind is StepKind.SquareEnd ? "becomes the reference end" : "reference end";
         if (step.Kind is StepKind.SquareEnd)
             Words(right, bottom + 1.2 * t, words, Anchor.End, Ink.Quiet);

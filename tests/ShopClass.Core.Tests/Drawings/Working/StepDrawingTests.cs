@@ -113,6 +113,56 @@ public class StepDrawingTests
         }
     }
 
+    /// <summary>Large print of very short pieces: pegs 4 in long, a fence of 5 in; what holds them is named clear of all else.</summary>
+    [Theory]
+    [InlineData("peg rail")]
+    [InlineData("bench hook")]
+    public void What_holds_a_short_piece_is_named_clear_of_every_other_word(string project)
+    {
+        var plan = CheckedPlan.Make(DemoProjects.Find(project, UnitSystem.Inch));
+        var large = new DrawingFrame(239, 11);
+        var named = 0;
+        foreach (var hand in new[] { Hand.Right, Hand.Left })
+        {
+            var work = WorkWriter.Write(plan, hand);
+            foreach (
+                var step in work.Steps.Where(s =>
+                    s.Kind is StepKind.SquareEnd or StepKind.CutToLength
+                )
+            )
+            {
+                var labels = StepDrawing
+                    .Of(plan, work, step.Number, large)!
+                    .Shapes.OfType<Label>()
+                    .ToList();
+                var holding = labels.Where(l =>
+                    l.Text is "hand" or "jaws"
+                    || l.Text.StartsWith("fence", StringComparison.Ordinal)
+                );
+                foreach (var label in holding)
+                {
+                    named++;
+                    Assert.All(
+                        labels.Where(l => l != label),
+                        other =>
+                            Assert.False(
+                                Meet(label, other),
+                                $"{project}, step {step.Number}: “{label.Text}” stands in “{other.Text}”"
+                            )
+                    );
+                }
+            }
+        }
+
+        Assert.True(named > 10);
+    }
+
+    private static bool Meet(Label one, Label other)
+    {
+        var (a, b) = (Drawn.RoomOf(one), Drawn.RoomOf(other));
+        return a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;
+    }
+
     [Fact]
     public void The_mirror_of_the_mirror_is_the_original()
     {

@@ -112,7 +112,7 @@ internal sealed class ClosingSteps(Job job)
             Plain(StepKind.CloseDimension, open) with
             {
                 Skill = isSawn ? Skill.FineCrosscutting : Skill.Planing,
-                Station = BreakdownSteps.StationFor(support),
+                Station = CutSteps.StationFor(support),
                 Title = isPrepared ? $"{title}: prepared by the instructor" : title,
                 Pieces = [piece.Name],
                 Class = isSawn ? CutClass.Second : null,

@@ -33,13 +33,23 @@ internal sealed class JointLines(Job job)
             yield return across;
         if (!cut.Stage.OnMate && SideOf(joint) is { } side)
             yield return side;
-        if (joint.Depth > Length.Zero)
-            yield return $"{job.Say(joint.Depth)} deep, by the gauge";
+        if (Depth(cut) is { } depth)
+            yield return depth;
         if (joint.Note.Length > 0 && cut.Stage.Word is not "shoulder")
             yield return joint.Note;
         if (cut.Own[0].Part.JointNotes.Length > 0)
             yield return cut.Own[0].Part.JointNotes;
     }
+
+    private string? Depth(JointCut cut) =>
+        cut.Joint switch
+        {
+            { Depth.Ticks: 0 } => null,
+            { Kind: JointKind.ThroughPeg } => cut.Stage.OnMate
+                ? $"{job.Say(cut.Joint.Depth)} of it stands in the hole, which goes right through"
+                : $"right through, {job.Say(cut.Joint.Depth)}",
+            _ => $"{job.Say(cut.Joint.Depth)} deep, by the gauge",
+        };
 
     private string? Across(JointCut cut)
     {

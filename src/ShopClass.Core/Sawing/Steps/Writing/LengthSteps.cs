@@ -28,34 +28,7 @@ internal sealed class LengthSteps(Job job)
 
     private string? Practise(List<Workpiece> pieces)
     {
-        if (job.WasteFrom is null || !pieces.Exists(IsSawnAtAll))
-            return null;
-        return job.Steps.Add(
-            "practise:crosscut",
-            new()
-            {
-                Id = "",
-                Number = 0,
-                Kind = StepKind.Practise,
-                Skill = Skill.FineCrosscutting,
-                Station = Station.BenchHook,
-                Title = "Practise a knife-line crosscut on your own waste",
-                Pieces = [],
-                Class = CutClass.Second,
-                Saw = Saws.For(SawKind.BackSaw, job.Rules),
-                Support = Support.BenchHook,
-                Line = LineKind.Knife,
-                MarkedFrom = "the straighter edge",
-                WasteSide = Side.Right,
-                Hold = Holds.EndCut(Support.BenchHook, "the waste"),
-                Technique = $"{job.Technique("Practise")} {job.Technique("CutToLength")}",
-                Reason = "The first knife-line cut should not be one that counts.",
-                Needs = [job.WasteNeeded],
-                Tools = ["back saw", "bench hook", "marking knife", "square", "chisel"],
-                Time = job.Pace.Flat(10, "to practise a cut and look at it"),
-            },
-            [job.WasteFrom]
-        );
+        return pieces.Exists(IsSawnAtAll) ? FinePractice.Write(job) : null;
     }
 
     private bool IsSawnAtAll(Workpiece piece) =>
@@ -211,7 +184,7 @@ internal sealed class LengthSteps(Job job)
     private Step Sawn(Step plain, Workpiece piece, Support support, Length off) =>
         plain with
         {
-            Station = BreakdownSteps.StationFor(support),
+            Station = CutSteps.StationFor(support),
             Class = CutClass.Second,
             Saw = Saws.For(SawKind.BackSaw, job.Rules),
             Support = support,
