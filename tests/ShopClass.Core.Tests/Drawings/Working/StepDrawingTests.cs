@@ -119,7 +119,10 @@ public class StepDrawingTests
     [InlineData("bench hook")]
     public void What_holds_a_short_piece_is_named_clear_of_every_other_word(string project)
     {
-        var plan = CheckedPlan.Make(DemoProjects.Find(project, UnitSystem.Inch));
+        var plan = CheckedPlan.Make(
+            DemoProjects.Find(project, UnitSystem.Inch),
+            cancel: TestContext.Current.CancellationToken
+        );
         var large = new DrawingFrame(239, 11);
         var named = 0;
         foreach (var hand in new[] { Hand.Right, Hand.Left })
