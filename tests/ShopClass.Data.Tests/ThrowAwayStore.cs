@@ -6,6 +6,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.CourseFiles;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
+using ShopClass.Data.Learning;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Progress;
@@ -67,6 +68,7 @@ public sealed class ThrowAwayStore : IAsyncDisposable
 
     public RemakeStore Remakes => _services.GetRequiredService<RemakeStore>();
     public PaceStore Paces => _services.GetRequiredService<PaceStore>();
+    public StartStore Starts => _services.GetRequiredService<StartStore>();
     public ProgressStore Progress => _services.GetRequiredService<ProgressStore>();
 
     public CourseFileStore Files => _services.GetRequiredService<CourseFileStore>();

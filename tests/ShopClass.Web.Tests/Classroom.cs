@@ -40,6 +40,7 @@ public sealed class Classroom : IAsyncDisposable
         Page.Services.AddSingleton(store.Yes);
         Page.Services.AddSingleton(store.Plans);
         Page.Services.AddSingleton(store.Remakes);
+        Page.Services.AddSingleton(store.Starts);
         Page.Services.AddSingleton<ShopClass.Web.Features.Guide.GuideShelf>();
         Page.Services.AddSingleton(
             new SuppliesAtHand(

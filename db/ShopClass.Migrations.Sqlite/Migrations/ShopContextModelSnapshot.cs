@@ -374,6 +374,30 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.ToTable("Keepings", (string)null);
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Learning.StartRow", b =>
+                {
+                    b.Property<Guid>("CourseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Choice")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Figures")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("CourseId");
+
+                    b.ToTable("CourseStarts", (string)null);
+                });
+
             modelBuilder.Entity("ShopClass.Data.Lessons.LessonPlanRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1370,6 +1394,17 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Course");
                 });
 
+            modelBuilder.Entity("ShopClass.Data.Learning.StartRow", b =>
+                {
+                    b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
+                        .WithOne("Start")
+                        .HasForeignKey("ShopClass.Data.Learning.StartRow", "CourseId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Course");
+                });
+
             modelBuilder.Entity("ShopClass.Data.Lessons.LessonPlanRow", b =>
                 {
                     b.HasOne("ShopClass.Data.Courses.CourseRow", "Course")
@@ -1664,6 +1699,8 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Navigation("Sellers");
 
                     b.Navigation("Shop");
+
+                    b.Navigation("Start");
 
                     b.Navigation("Students");
 

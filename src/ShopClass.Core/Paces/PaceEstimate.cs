@@ -22,16 +22,27 @@ public static class PaceEstimate
     public const int Farthest = 4;
 
     /// <summary>The pace that follows from these steps.</summary>
-    public static ClassPace Of(IEnumerable<TimedStep> timed)
+    /// <param name="timed">The steps.</param>
+    /// <param name="start">What the course started from: it stands in the place of the usual rate, and weighs as much; null for none.</param>
+    public static ClassPace Of(IEnumerable<TimedStep> timed, CoursePace? start = null)
     {
         TimedStep[] all = [.. timed];
+        var from = start ?? CoursePace.Usual;
         KindPace[] kinds =
         [
-            .. all.GroupBy(t => t.Kind)
-                .OrderBy(g => g.Key)
-                .Select(g => new KindPace(g.Key, Shrunk(PaceFactor.Usual.Hundredths, [.. g]))),
+            .. all.Select(t => t.Kind)
+                .Concat(from.Kinds.Select(k => k.Kind))
+                .Distinct()
+                .Order()
+                .Select(kind => new KindPace(
+                    kind,
+                    Moved(
+                        from.Kinds.FirstOrDefault(k => k.Kind == kind)?.Factor ?? PaceFactor.Usual,
+                        [.. all.Where(t => t.Kind == kind)]
+                    )
+                )),
         ];
-        var course = new CoursePace(kinds, [.. kinds.SelectMany(k => SpeciesOf(k, all))]);
+        var course = new CoursePace(kinds, [.. kinds.SelectMany(k => SpeciesOf(k, all, from))]);
         var students = new SortedDictionary<string, PaceFactor>(StringComparer.Ordinal);
         foreach (var own in all.GroupBy(t => t.StudentId))
             students[own.Key] = Against(course, [.. own]);
@@ -51,22 +62,40 @@ public static class PaceEstimate
     public static int For(PaceFactor course, PaceFactor student) =>
         (int)Rounded((long)course.Hundredths * student.Hundredths, 100);
 
-    private static IEnumerable<SpeciesPace> SpeciesOf(KindPace kind, TimedStep[] all)
+    // What a rate becomes by steps timed since.
+    private static PaceFactor Moved(PaceFactor start, IReadOnlyList<TimedStep> timed) =>
+        (timed.Count == 0 ? new(start.Hundredths, 0) : Shrunk(start.Hundredths, timed)) with
+        {
+            Before = start.Steps,
+        };
+
+    private static IEnumerable<SpeciesPace> SpeciesOf(
+        KindPace kind,
+        TimedStep[] all,
+        CoursePace from
+    )
     {
-        var species = all.Where(t => t.Kind == kind.Kind)
-            .GroupBy(t => t.SpeciesId, StringComparer.Ordinal)
-            .ToList();
+        var timed = all.Where(t => t.Kind == kind.Kind).ToLookup(t => t.SpeciesId);
+        var before = from
+            .Species.Where(s => s.Kind == kind.Kind)
+            .ToDictionary(s => s.SpeciesId, s => s.Factor, StringComparer.Ordinal);
         // In one species alone there is nothing to tell apart.
-        return species.Count == 1
-            ? []
-            : species
-                .Where(g => g.Key.Length > 0 && g.Count() >= EnoughOfASpecies)
-                .OrderBy(g => g.Key, StringComparer.Ordinal)
-                .Select(g => new SpeciesPace(
-                    kind.Kind,
-                    g.Key,
-                    Shrunk(kind.Factor.Hundredths, [.. g])
-                ));
+        var enough =
+            timed.Count == 1 && before.Count == 0
+                ? []
+                : timed.Where(g => g.Key.Length > 0 && g.Count() >= EnoughOfASpecies);
+        return enough
+            .Select(g => g.Key)
+            .Union(before.Keys, StringComparer.Ordinal)
+            .Order(StringComparer.Ordinal)
+            .Select(species => new SpeciesPace(
+                kind.Kind,
+                species,
+                Moved(
+                    before.GetValueOrDefault(species, new(kind.Factor.Hundredths, 0)),
+                    [.. timed[species]]
+                )
+            ));
     }
 
     // A student is measured against the course, so that who times only slow kinds of step does not seem slow.

@@ -4,27 +4,36 @@ namespace ShopClass.Core.Paces;
 
 /// <summary>How long something takes against the table, and how many timed steps say so.</summary>
 /// <param name="Hundredths">Hundredths of the table's minutes: 120 is a fifth longer.</param>
-/// <param name="Steps">Timed steps behind it; 0 is the table itself.</param>
+/// <param name="Steps">Timed steps behind it; 0 where nothing was timed yet.</param>
 public sealed record PaceFactor(int Hundredths, int Steps)
 {
     /// <summary>Nothing was timed: the table.</summary>
     public static PaceFactor Usual { get; } = new(100, 0);
+
+    /// <summary>Timed steps of the course it started from, which stand in the place of the usual rate; 0 for the usual rate.</summary>
+    public int Before { get; init; }
 
     /// <summary>How sure it is, in words: "from 3 steps, still mostly the usual rate".</summary>
     public string HowSure
     {
         get
         {
-            var from = Steps == 1 ? "from 1 step" : $"from {Steps} steps";
+            var start =
+                Before == 0 ? "the usual rate" : $"the last course's rate, from {Counted(Before)}";
             return Steps switch
             {
-                0 => "nothing timed yet, the usual rate",
-                < PaceEstimate.Weight => $"{from}, still mostly the usual rate",
-                < 3 * PaceEstimate.Weight => $"{from}, about as much timed as usual",
-                _ => $"{from}, mostly what was timed",
+                0 => $"nothing timed yet, {start}",
+                < PaceEstimate.Weight => $"from {Counted(Steps)}, still mostly {start}",
+                < 3 * PaceEstimate.Weight when Before == 0 =>
+                    $"from {Counted(Steps)}, about as much timed as usual",
+                < 3 * PaceEstimate.Weight =>
+                    $"from {Counted(Steps)}, about as much timed as {start}",
+                _ => $"from {Counted(Steps)}, mostly what was timed",
             };
         }
     }
+
+    private static string Counted(int steps) => steps == 1 ? "1 step" : $"{steps} steps";
 }
 
 /// <summary>The pace of a kind of step.</summary>
@@ -38,6 +47,25 @@ public sealed record SpeciesPace(StepKind Kind, string SpeciesId, PaceFactor Fac
 /// <param name="Species">Kinds that were timed in more than one species, for each with enough steps.</param>
 public sealed record CoursePace(IReadOnlyList<KindPace> Kinds, IReadOnlyList<SpeciesPace> Species)
 {
+    /// <summary>Nothing was timed: the table throughout.</summary>
+    public static CoursePace Usual { get; } = new([], []);
+
+    /// <summary>How many steps were timed in the course itself.</summary>
+    public int Steps => Kinds.Sum(k => k.Factor.Steps);
+
+    /// <summary>How many were timed in the course it started from.</summary>
+    public int Before => Kinds.Sum(k => k.Factor.Before);
+
+    /// <summary>The same for another course to start from: all steps behind it are of one course before.</summary>
+    public CoursePace AsStart() =>
+        new(
+            [.. Kinds.Select(k => k with { Factor = Told(k.Factor) })],
+            [.. Species.Select(s => s with { Factor = Told(s.Factor) })]
+        );
+
+    private static PaceFactor Told(PaceFactor factor) =>
+        new(factor.Hundredths, factor.Steps + factor.Before);
+
     /// <summary>The factor of a kind of step in a species: the species' own, else the kind's, else the table's.</summary>
     public PaceFactor Of(StepKind kind, string speciesId) =>
         Species.FirstOrDefault(s => s.Kind == kind && s.SpeciesId == speciesId)?.Factor

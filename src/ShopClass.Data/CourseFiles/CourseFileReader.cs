@@ -189,6 +189,7 @@ internal static class CourseFileReader
             Labels = KitsFile.ReadLabels(node, rules.Unit),
             Lessons = LessonReader.Read(node, students, findings),
             TechniqueNotes = TechniqueReader.Read(node),
+            Learned = LearnedFile.Read(node, findings),
             BoardsWaitForYes = node.Flag("boardsWaitForYes"),
         };
     }

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Projects;
 using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
+using ShopClass.Data.Learning;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Store;
 using ShopClass.Data.Students;
@@ -35,7 +36,7 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
     /// <summary>The largest file that is read.</summary>
     public const int MostBytes = 4 * 1024 * 1024;
 
-    /// <summary>The course as a file, or null when it is not the viewer's. Leaves out nothing but plans.</summary>
+    /// <summary>The course as a file, or null when it is not the viewer's. Leaves out plans and what was logged, but for what the course has learned.</summary>
     public async Task<string?> ExportCourseAsync(
         Viewer viewer,
         Guid courseId,
@@ -60,7 +61,9 @@ public sealed class CourseFileStore(IDbContextFactory<ShopContext> factory, Time
             .Include(c => c.Shop)
             .AsSplitQuery()
             .SingleOrDefaultAsync(c => c.Id == courseId, cancel);
-        return course is null ? null : CourseFileWriter.Course(course);
+        return course is null
+            ? null
+            : CourseFileWriter.Course(course, await LearnedReading.OfAsync(shop, courseId, cancel));
     }
 
     /// <summary>One project as a file, or null when it is not the viewer's.</summary>

@@ -4,6 +4,7 @@ using Newtonsoft.Json.Linq;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Paces;
 using ShopClass.Core.Projects;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Projects;
@@ -19,7 +20,7 @@ internal static class CourseFileWriter
 {
     private const int Version = 1;
 
-    public static string Course(CourseRow course)
+    public static string Course(CourseRow course, Learned learned)
     {
         var unit = course.Rules.Unit;
         ProjectRow[] projects = [.. course.Projects.OrderBy(p => p.Position).ThenBy(p => p.Id)];
@@ -43,6 +44,7 @@ internal static class CourseFileWriter
         ToolsFile.Write(all, course);
         KitsFile.WriteLabels(all, course);
         LessonWriter.Add(course, [.. students.Select(s => s.Row)], all);
+        LearnedFile.Write(all, learned);
         return TextOf(
             new JObject
             {

@@ -2,6 +2,7 @@ using ShopClass.Core.Courses;
 using ShopClass.Core.Lessons;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Orders;
+using ShopClass.Core.Paces;
 using ShopClass.Core.Projects;
 using ShopClass.Core.Sawing.Steps;
 using ShopClass.Core.Tools;
@@ -9,6 +10,7 @@ using ShopClass.Data.Courses;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Projects;
+using ShopClass.Data.Store;
 using ShopClass.Data.Students;
 
 namespace ShopClass.Data.CourseFiles;
@@ -36,6 +38,9 @@ internal sealed record CourseDraft(
     public LessonsDraft Lessons { get; init; } = LessonsDraft.None;
 
     public IReadOnlyList<TechniqueNote> TechniqueNotes { get; init; } = [];
+
+    /// <summary>What the course it was written from has learned.</summary>
+    public Learned Learned { get; init; } = Learned.Nothing;
 
     /// <summary>Whether a board waits for the instructor's yes before it is sawn.</summary>
     public bool BoardsWaitForYes { get; init; }
@@ -76,6 +81,8 @@ internal static class Drafts
                 Labels = labels,
                 Version = Guid.NewGuid(),
             };
+        if (!draft.Learned.IsNothing)
+            course.Start = new() { CourseId = course.Id, Figures = Packed.Pack(draft.Learned) };
         course.Students.AddRange(draft.Students.Select(s => ToRow(s, course)));
         MaterialsFile.ToRows(draft.Materials, course);
         AddLessons(draft.Lessons, course);

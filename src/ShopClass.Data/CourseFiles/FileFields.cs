@@ -34,7 +34,22 @@ internal static class FileFields
         "stations",
         "demonstrations",
         "lessons",
+        "learned",
     ];
+
+    public static readonly IReadOnlyList<string> Learned = ["pace", "projects"];
+
+    public static readonly IReadOnlyList<string> Rate = ["step", "species", "percent", "steps"];
+
+    public static readonly IReadOnlyList<string> LearnedProject =
+    [
+        "project",
+        "waste",
+        "plans",
+        "parts",
+    ];
+
+    public static readonly IReadOnlyList<string> SpoiledPart = ["part", "spoiled", "made"];
 
     public static readonly IReadOnlyList<string> Stations =
     [

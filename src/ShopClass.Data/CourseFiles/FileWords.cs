@@ -103,6 +103,33 @@ internal static class FileWords
             ("finishing", Skill.Finishing)
         );
 
+    public static FileWords<StepKind> Steps { get; } =
+        new(
+            ("looking the board over", StepKind.CheckBoard),
+            ("marking out", StepKind.MarkOut),
+            ("trimming an end", StepKind.EndTrim),
+            ("rough crosscut", StepKind.Crosscut),
+            ("rough rip", StepKind.Rip),
+            ("flattening a face", StepKind.FlattenFace),
+            ("straightening an edge", StepKind.StraightenEdge),
+            ("planing to thickness", StepKind.PlaneToThickness),
+            ("planing edges to meet", StepKind.JointEdges),
+            ("gluing up", StepKind.GlueUp),
+            ("marking face and edge", StepKind.MarkReference),
+            ("bringing to width", StepKind.BringToWidth),
+            ("squaring an end", StepKind.SquareEnd),
+            ("marking like parts together", StepKind.GangMark),
+            ("cutting to length", StepKind.CutToLength),
+            ("setting a gauge", StepKind.SetGauge),
+            ("marking a joint", StepKind.MarkJoint),
+            ("cutting a joint", StepKind.CutJoint),
+            ("fitting", StepKind.Fit),
+            ("cutting an open size", StepKind.CloseDimension),
+            ("putting together", StepKind.Assemble),
+            ("finishing", StepKind.Finish),
+            ("practice", StepKind.Practise)
+        );
+
     public static FileWords<Surfacing> Surfacings { get; } =
         new(
             ("rough", Surfacing.Rough),

@@ -1,6 +1,7 @@
 using ShopClass.Core.Courses;
 using ShopClass.Core.Sawing.Steps;
 using ShopClass.Data.Access;
+using ShopClass.Data.Learning;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.People;
@@ -54,6 +55,9 @@ public sealed class CourseRow
 
     /// <summary>Its tools; null until they have been saved once.</summary>
     public ToolsRow? Tools { get; set; }
+
+    /// <summary>What it starts from or could; null where nothing was decided and its file had nothing.</summary>
+    public StartRow? Start { get; set; }
 
     internal CourseView ToView(CourseRole? role = CourseRole.Owner) =>
         new(Id, Name, IsArchived, Rules, Version) { Role = role };

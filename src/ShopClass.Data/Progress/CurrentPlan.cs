@@ -7,6 +7,7 @@ namespace ShopClass.Data.Progress;
 /// <param name="Id">Its key.</param>
 /// <param name="StudentId">Whose.</param>
 /// <param name="CourseId">Their course.</param>
+/// <param name="ProjectId">The project it is for.</param>
 /// <param name="MadeUtc">When it was made.</param>
 /// <param name="Number">Its version within the project.</param>
 /// <param name="LastSaid">The number of the last thing said about its steps; null where nothing was.</param>
@@ -14,6 +15,7 @@ internal sealed record PlanLine(
     Guid Id,
     Guid StudentId,
     Guid CourseId,
+    Guid ProjectId,
     DateTime MadeUtc,
     int Number,
     long? LastSaid
@@ -31,6 +33,7 @@ internal static class CurrentPlan
             p.Id,
             p.StudentId,
             p.Student!.CourseId,
+            p.ProjectId,
             p.MadeUtc,
             p.Number,
             shop.Set<StepActionRow>().Where(a => a.PlanId == p.Id).Max(a => (long?)a.Number)

@@ -9,6 +9,7 @@ using ShopClass.Data.Access;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Keeping;
+using ShopClass.Data.Learning;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.People;
@@ -98,6 +99,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options, TimeProvi
         builder.ApplyConfiguration(new KeepingMap());
         builder.ApplyConfiguration(new ToolMap());
         builder.ApplyConfiguration(new ReturnMap());
+        builder.ApplyConfiguration(new StartMap());
     }
 
     private static void MapCourse(EntityTypeBuilder<CourseRow> course)

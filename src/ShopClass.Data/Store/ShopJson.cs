@@ -6,6 +6,7 @@ using ShopClass.Core.Courses;
 using ShopClass.Core.Lessons;
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Paces;
 using ShopClass.Core.Projects;
 
 namespace ShopClass.Data.Store;
@@ -21,6 +22,7 @@ public static class ShopJson
         [(typeof(LessonRequest), nameof(LessonRequest.Pace))] = null,
         [(typeof(StudentWork), nameof(StudentWork.Pace))] = null,
         [(typeof(Joint), nameof(Joint.FromEdge))] = null,
+        [(typeof(PaceFactor), nameof(PaceFactor.Before))] = 0,
         [(typeof(OpenDimension), nameof(OpenDimension.Event))] = null,
         [(typeof(CourseRules), nameof(CourseRules.ShopHumidity))] = RuleBook.UsualShopHumidity,
         [(typeof(CourseRules), nameof(CourseRules.RoomHumidity))] = RuleBook.UsualRoomHumidity,

@@ -7,6 +7,7 @@ using ShopClass.Data.CourseFiles;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Keeping;
+using ShopClass.Data.Learning;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.People;
@@ -66,6 +67,7 @@ public static class ShopStore
         services.AddSingleton<ProgressStore>();
         services.AddSingleton<TodayStore>();
         services.AddSingleton<PaceStore>();
+        services.AddSingleton<StartStore>();
         services.AddSingleton<KeepingStore>();
         services.AddSingleton<PeopleStore>();
         services.AddSingleton<Invitations>();

@@ -63,6 +63,58 @@ public sealed class PaceEstimateTests
         );
 
     [Fact]
+    public void The_last_courses_rate_stands_in_the_place_of_the_usual_one_and_weighs_as_much() =>
+        Gen.Select(AnyStep.List[0, 30], AnyStep.List[1, 30])
+            .Sample(
+                (timed, before) =>
+                {
+                    var start = PaceEstimate.Of(before).Course.AsStart();
+                    var found = PaceEstimate.Of(timed, start).Course;
+
+                    Assert.Equal(
+                        timed.Concat(before).Select(t => t.Kind).Distinct().Order(),
+                        found.Kinds.Select(k => k.Kind)
+                    );
+                    foreach (var kind in found.Kinds)
+                    {
+                        var rate =
+                            start.Kinds.FirstOrDefault(k => k.Kind == kind.Kind)?.Factor
+                            ?? PaceFactor.Usual;
+                        TimedStep[] own = [.. timed.Where(t => t.Kind == kind.Kind)];
+                        Assert.Equal(
+                            (own.Length, rate.Steps),
+                            (kind.Factor.Steps, kind.Factor.Before)
+                        );
+                        Assert.Equal(
+                            own.Length == 0
+                                ? rate.Hundredths
+                                : PaceEstimate.Shrunk(rate.Hundredths, own).Hundredths,
+                            kind.Factor.Hundredths
+                        );
+                    }
+
+                    // Every species told apart before is told apart now.
+                    Assert.Subset(
+                        found.Species.Select(s => (s.Kind, s.SpeciesId)).ToHashSet(),
+                        start.Species.Select(s => (s.Kind, s.SpeciesId)).ToHashSet()
+                    );
+                }
+            );
+
+    [Fact]
+    public void A_course_that_times_nothing_hands_on_what_it_started_from() =>
+        AnyStep
+            .List[1, 30]
+            .Sample(steps =>
+            {
+                var start = PaceEstimate.Of(steps).Course.AsStart();
+                var again = PaceEstimate.Of([], start).Course.AsStart();
+
+                Assert.Equal(start.Kinds, again.Kinds);
+                Assert.Equal(start.Species, again.Species);
+            });
+
+    [Fact]
     public void The_order_of_the_steps_does_not_matter_and_the_same_steps_give_the_same_pace() =>
         Gen.Select(AnyStep.List[1, 30], Gen.Int[0, 1000])
             .Sample(

@@ -22,8 +22,10 @@ public class LessonFileTests(Shop shop) : IClassFixture<Shop>
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
-    private static string Whole =>
-        Texts.Course[..Texts.Course.LastIndexOf(']')].TrimEnd() + "\n" + Lessons;
+    private static string Whole => Students[..Students.LastIndexOf(']')].TrimEnd() + "\n" + Lessons;
+
+    private static string Students =>
+        Texts.Course[..Texts.Course.IndexOf("\"learned\"", StringComparison.Ordinal)];
 
     [Fact]
     public async Task Lessons_and_stations_come_out_as_they_went_in()

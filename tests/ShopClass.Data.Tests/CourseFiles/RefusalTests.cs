@@ -36,6 +36,8 @@ public partial class RefusalTests(Shop shop) : IClassFixture<Shop>
         "Its fields are name, alias, leftHanded, boards."
     )]
     [InlineData("\"ripKerf\"", "\"ripcerf\"", 8, "Is “ripKerf” meant?")]
+    [InlineData("\"hard-maple\"", "\"hardmaple\"", 35, "no species of the table")]
+    [InlineData("\"spoiled\": 3", "\"spoiled\": 25", 38, "a whole number from 0 to 24")]
     [InlineData("\"unit\": \"inch\",", "", 4, "“unit” is missing in a course")]
     [InlineData("\"quantity\": 2, ", "", 13, "“quantity” is missing in a part")]
     [InlineData("\"quantity\": 2", "\"quantity\": \"two\"", 13, "a whole number; here it is “two”")]

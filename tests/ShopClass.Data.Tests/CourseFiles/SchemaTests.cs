@@ -46,6 +46,11 @@ public class SchemaTests(Shop shop) : IClassFixture<Shop>
     [InlineData("\"surfacing\": \"S4S\"", "\"surfacing\": \"s4s\"")]
     [InlineData("\"unit\": \"inch\",", "")]
     [InlineData("\"ripKerf\"", "\"ripcerf\"")]
+    [InlineData("\"step\": \"rough rip\", \"percent\"", "\"step\": \"ripping\", \"percent\"")]
+    [InlineData("\"percent\": 130", "\"percent\": 401")]
+    [InlineData("\"waste\": 34", "\"waste\": 96")]
+    [InlineData("\"part\": \"A\", \"spoiled\"", "\"part\": \"ABC\", \"spoiled\"")]
+    [InlineData("\"made\": 24", "\"made\": 0")]
     [InlineData("\"boardsWaitForYes\": true", "\"boardsWaitForYes\": \"yes\"")]
     public async Task What_the_schema_refuses_the_reader_refuses(string right, string wrong)
     {
@@ -101,6 +106,11 @@ public class SchemaTests(Shop shop) : IClassFixture<Shop>
         Assert.Equal(
             TechniqueNotes.LongestNote,
             course["techniques"].Item!.ActualProperties["words"].MaxLength
+        );
+        var pace = course["learned"].ActualProperties["pace"];
+        Assert.Equal(
+            Enum.GetValues<StepKind>().Length,
+            pace.Item!.ActualProperties["step"].Enumeration.Count
         );
         Assert.Equal(StoreLimits.StudentsInACourse, course["students"].MaxItems);
         Assert.Equal(StoreLimits.ProjectsInACourse, course["projects"].MaxItems);

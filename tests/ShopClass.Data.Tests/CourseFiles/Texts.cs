@@ -40,7 +40,15 @@ internal static class Texts
                     "defects": [
                       { "kind": "knot", "from": "20 in", "to": "22 in",
                         "near": "1 in", "far": "2 in", "shows": "back face" } ] } ] }
-            ]
+            ],
+            "learned": {
+              "pace": [
+                { "step": "rough rip", "percent": 130, "steps": 40 },
+                { "step": "rough rip", "species": "hard-maple", "percent": 150, "steps": 12 } ],
+              "projects": [
+                { "project": "Shelf", "waste": 34, "plans": 11,
+                  "parts": [ { "part": "A", "spoiled": 3, "made": 24 } ] } ]
+            }
           }
         }
         """;

@@ -37,6 +37,7 @@ internal sealed class Office : IAsyncDisposable
             store.Services.GetRequiredService<ShopClass.Data.Tools.ToolStore>()
         );
         screen.Services.AddSingleton(store.Progress);
+        screen.Services.AddSingleton(store.Starts);
         screen.Services.AddSingleton(TimeProvider.System);
         screen.Services.AddSingleton<PrintTray>();
     }
