@@ -186,8 +186,8 @@ internal sealed class RotationSheet
     {
         if (frame.Upright)
             return name;
-        while (name.Length > 1 && LetterWidths.Of(name, t) > names - 0.5 * t)
-            name = name[..^1];
+        for (var most = name.Length; most > 1 && LetterWidths.Of(name, t) > names - 0.5 * t; )
+            name = WholeLetters.Start(name, --most);
         return name;
     }
 

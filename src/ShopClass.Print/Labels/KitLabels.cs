@@ -137,7 +137,8 @@ public static class KitLabels
         var wide = text.Length * size * 0.52;
         var fit = wide <= room ? size : Math.Max(5, size * room / wide);
         var most = (int)(room / (fit * 0.52));
-        var shown = text.Length <= most + 1 ? text : text[..Math.Max(1, most - 1)] + "…";
+        var shown =
+            text.Length <= most + 1 ? text : WholeLetters.Start(text, Math.Max(1, most - 1)) + "…";
         return new(Inset, y, shown, fit, Anchor.Start, ink);
     }
 }

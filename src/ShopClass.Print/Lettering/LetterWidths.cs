@@ -5,7 +5,7 @@ using PdfSharp.Drawing;
 namespace ShopClass.Print.Lettering;
 
 /// <summary>
-/// How wide letters are. A text is as wide as its letters together, because nothing here kerns; so each letter of a face is
+/// How wide letters are. A text is as wide as its letters together, because nothing here kerns; so each letter of a font is
 /// measured once and not each text.
 /// </summary>
 internal static class LetterWidths
@@ -13,16 +13,16 @@ internal static class LetterWidths
     // Large, so that rounding to a thousandth of the size does not show.
     private const double MeasuredAt = 1000;
 
-    private static readonly ConcurrentDictionary<(Face Face, int Letter), double> Known = new();
+    private static readonly ConcurrentDictionary<(string File, int Letter), double> Known = new();
 
-    /// <summary>Width of a text in a face at a size, points.</summary>
-    public static double Of(string text, Face face, double size, XGraphics page)
+    /// <summary>Width of a text in a font at a size, points.</summary>
+    public static double Of(string text, string file, double size, XGraphics page)
     {
         var width = 0.0;
         foreach (var letter in text.EnumerateRunes())
         {
-            if (!Known.TryGetValue((face, letter.Value), out var one))
-                Known[(face, letter.Value)] = one = Measured(letter, face, page);
+            if (!Known.TryGetValue((file, letter.Value), out var one))
+                Known[(file, letter.Value)] = one = Measured(letter, file, page);
             width += one;
         }
 
@@ -30,9 +30,9 @@ internal static class LetterWidths
     }
 
     // Between two other letters, so that a space is not taken for nothing.
-    private static double Measured(Rune letter, Face face, XGraphics page)
+    private static double Measured(Rune letter, string file, XGraphics page)
     {
-        var font = ShopFonts.At(face, MeasuredAt);
+        var font = ShopFonts.At(file, MeasuredAt);
         return (
                 page.MeasureString($"n{letter}n", font).Width - page.MeasureString("nn", font).Width
             ) / MeasuredAt;

@@ -8,7 +8,7 @@ namespace ShopClass.Print.Lettering;
 /// <summary>The app's own fonts; no font of the machine is ever used.</summary>
 internal sealed class ShopFonts : IFontResolver
 {
-    private static readonly ConcurrentDictionary<(Face Face, double Size), XFont> Fonts = new();
+    private static readonly ConcurrentDictionary<(string File, double Size), XFont> Fonts = new();
 
     private static readonly XPdfFontOptions Options = new(PdfFontEncoding.Unicode);
 
@@ -17,35 +17,25 @@ internal sealed class ShopFonts : IFontResolver
 
     private ShopFonts() { }
 
-    /// <summary>A face at a size.</summary>
-    public static XFont At(Face face, double size) =>
-        Fonts.GetOrAdd(
-            (face, size),
-            key => new(key.Face.ToString(), key.Size, XFontStyleEx.Regular, Options)
-        );
+    /// <summary>A font file at a size.</summary>
+    public static XFont At(string file, double size) =>
+        Fonts.GetOrAdd((file, size), key => new(key.File, key.Size, XFontStyleEx.Regular, Options));
 
-    /// <inheritdoc/>
-    public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic) =>
-        Enum.TryParse<Face>(familyName, out var face) ? new(FileOf(face)) : null;
-
-    /// <inheritdoc/>
-    public byte[] GetFont(string faceName)
+    /// <summary>The bytes of a font file.</summary>
+    public static byte[] Bytes(string file)
     {
         using var font =
-            typeof(ShopFonts).Assembly.GetManifestResourceStream($"Fonts/{faceName}")
-            ?? throw new InvalidOperationException($"The font {faceName} is not in the program.");
+            typeof(ShopFonts).Assembly.GetManifestResourceStream($"Fonts/{file}")
+            ?? throw new InvalidOperationException($"The font {file} is not in the program.");
         using var bytes = new MemoryStream();
         font.CopyTo(bytes);
         return bytes.ToArray();
     }
 
-    private static string FileOf(Face face) =>
-        face switch
-        {
-            Face.Text => "SourceSans3_400Regular",
-            Face.Strong => "SourceSans3_600SemiBold",
-            Face.Italic => "SourceSans3_400Regular_Italic",
-            Face.Heading => "ZillaSlab_600SemiBold",
-            _ => throw new ArgumentOutOfRangeException(nameof(face), face, "Not a face."),
-        };
+    /// <inheritdoc/>
+    public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic) =>
+        new(familyName);
+
+    /// <inheritdoc/>
+    public byte[] GetFont(string faceName) => Bytes(faceName);
 }

@@ -41,12 +41,26 @@ internal sealed class PageCopy(double width, double height, string title, int nu
             $"<rect fill=\"none\" x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(wide)}\" height=\"{N(high)}\"{Stroke(pen)}/>"
         );
 
-    public void Words(string text, Face face, double size, double x, double y, double wide) =>
+    public void Words(
+        string text,
+        Face face,
+        double size,
+        double x,
+        double y,
+        double wide,
+        bool isRightToLeft
+    )
+    {
+        // What is read from right to left begins at its right edge; stretched with its letters, so that they stay joined.
+        var (from, turn) = isRightToLeft
+            ? (x + wide, " direction=\"rtl\" lengthAdjust=\"spacingAndGlyphs\"")
+            : (x, "");
         // The same length as on paper, whatever the browser makes of the letters.
         svg.Append(
             CultureInfo.InvariantCulture,
-            $"<text class=\"sheet-{face.ToString().ToLowerInvariant()}\" x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" textLength=\"{N(wide)}\" xml:space=\"preserve\">{WebUtility.HtmlEncode(text)}</text>"
+            $"<text class=\"sheet-{face.ToString().ToLowerInvariant()}\" x=\"{N(from)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" textLength=\"{N(wide)}\"{turn} xml:space=\"preserve\">{WebUtility.HtmlEncode(text)}</text>"
         );
+    }
 
     public void Figure(Drawing drawing, double x, double y)
     {

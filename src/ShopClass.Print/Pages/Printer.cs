@@ -27,7 +27,7 @@ internal static class Printer
         CancellationToken cancel = default
     )
     {
-        using var document = new PdfDocument();
+        using var document = NewDocument();
         document.Info.Title = title;
         document.ViewerPreferences.DisplayDocTitle = true;
         var tags = new Tags(document);
@@ -55,7 +55,7 @@ internal static class Printer
         {
             var (pages, missing) = Tried(manuscript);
             var copies = new List<PageCopy>();
-            using var trial = new PdfDocument();
+            using var trial = NewDocument();
             using var sheet = new Sheet(
                 trial,
                 new Tags(),
@@ -83,6 +83,13 @@ internal static class Printer
             return Tried(manuscript).Missing.Note;
     }
 
+    private static PdfDocument NewDocument()
+    {
+        var document = new PdfDocument();
+        ShapedText.Watch(document);
+        return document;
+    }
+
     private static void Add(
         PdfDocument document,
         Tags tags,
@@ -108,8 +115,7 @@ internal static class Printer
         while (true)
         {
             var letters = missing.Count;
-            using var trial = new PdfDocument();
-            missing.Watch(trial);
+            using var trial = NewDocument();
             using var sheet = new Sheet(trial, new Tags(), manuscript.Frame, missing, 0);
             manuscript.WriteOn(sheet);
             if (missing.Count == letters)

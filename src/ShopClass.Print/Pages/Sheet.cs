@@ -36,7 +36,7 @@ internal sealed partial class Sheet : IDisposable
         page = NextPage();
     }
 
-    private Setting Letters => new(page, unprintable, copies?[^1]);
+    private Setting Letters => new(page, unprintable, tags, copies?[^1]);
 
     /// <summary>Pages so far.</summary>
     public int Pages { get; private set; }
@@ -136,7 +136,10 @@ internal sealed partial class Sheet : IDisposable
             length--;
         return Cut(length);
 
-        string Cut(int letters) => letters == whole.Length ? whole : whole[..letters] + "…";
+        string Cut(int letters) =>
+            letters == whole.Length ? whole
+            : letters == 0 ? "…"
+            : WholeLetters.Start(whole, letters) + "…";
     }
 
     private void StrokeLine(XPen pen, double x1, double y1, double x2, double y2)

@@ -8,6 +8,7 @@ namespace ShopClass.Print.Pages;
 internal sealed class Tags
 {
     private readonly StructureBuilder? builder;
+    private bool isArtifact;
 
     /// <summary>For a trial that nobody reads: says nothing.</summary>
     public Tags() { }
@@ -43,11 +44,33 @@ internal sealed class Tags
         builder?.End();
     }
 
+    /// <summary>
+    /// Draws letter forms and says which words they are: a form may stand for several letters, and be drawn before them.
+    /// </summary>
+    public void AsWords(string words, Action draw)
+    {
+        if (builder is null || isArtifact)
+        {
+            draw();
+            return;
+        }
+
+        builder.BeginElement(PdfInlineLevelElementTag.Span);
+        builder.CurrentStructureElement.Elements["/ActualText"] = new PdfString(
+            words,
+            PdfStringEncoding.Unicode
+        );
+        draw();
+        builder.End();
+    }
+
     /// <summary>Draws what carries no meaning of its own: rules, running heads, repeated table heads.</summary>
     public void AsArtifact(Action draw)
     {
+        isArtifact = true;
         builder?.BeginArtifact();
         draw();
         builder?.End();
+        isArtifact = false;
     }
 }

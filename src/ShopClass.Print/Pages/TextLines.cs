@@ -1,3 +1,5 @@
+using ShopClass.Core.Drawings;
+
 namespace ShopClass.Print.Pages;
 
 /// <summary>Breaks text into lines between words, and within a word only when it is wider than a line.</summary>
@@ -35,13 +37,17 @@ internal static class TextLines
     {
         while (widthOf(word) > width && word.Length > 1)
         {
-            var length = word.Length - 1;
-            while (length > 1 && widthOf(word[..length]) > width)
-                length--;
-            if (length > 1 && char.IsHighSurrogate(word[length - 1]))
-                length--;
-            yield return word[..length];
-            word = word[length..];
+            var part = WholeLetters.Start(word, word.Length - 1);
+            while (part.Length > 1 && widthOf(part) > width)
+            {
+                var shorter = WholeLetters.Start(part, part.Length - 1);
+                if (shorter.Length == part.Length)
+                    break;
+                part = shorter;
+            }
+
+            yield return part;
+            word = word[part.Length..];
         }
 
         yield return word;

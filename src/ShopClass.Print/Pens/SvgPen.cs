@@ -93,7 +93,7 @@ public static class SvgPen
     private static string WordsOf(string text) =>
         string.Concat(
             Fractions
-                .Split(text)
+                .Split(ReadingOrder.Isolated(text))
                 .Select(part =>
                     part.IsFraction
                         ? $"<tspan class=\"fraction\">{part.Text}</tspan>"

@@ -1,0 +1,110 @@
+using System.Collections.Concurrent;
+using System.Text;
+using ShopClass.Core.Drawings;
+
+namespace ShopClass.Print.Lettering;
+
+/// <summary>Which font file a letter is taken from: the face's own where it has it, else one that does.</summary>
+internal static class FontFiles
+{
+    private static readonly string[] Scripts =
+    [
+        "Vazirmatn",
+        "NotoSansHebrew",
+        "NotoSansDevanagari",
+        "NotoSansBengali",
+        "NotoSansTamil",
+        "NotoSansThai",
+        "NotoSansArmenian",
+        "NotoSansGeorgian",
+    ];
+
+    private static readonly ConcurrentDictionary<(Face Face, int Letter), string> Known = new();
+
+    /// <summary>The face's own file.</summary>
+    public static string Of(Face face) =>
+        face switch
+        {
+            Face.Text => "SourceSans3_400Regular",
+            Face.Strong => "SourceSans3_600SemiBold",
+            Face.Italic => "SourceSans3_400Regular_Italic",
+            Face.Heading => "ZillaSlab_600SemiBold",
+            _ => throw new ArgumentOutOfRangeException(nameof(face), face, "Not a face."),
+        };
+
+    /// <summary>The file a letter of a face is taken from; null where no font of ours has it.</summary>
+    public static string? For(Face face, Rune letter)
+    {
+        var file = Known.GetOrAdd(
+            (face, letter.Value),
+            key => Chain(key.Face).FirstOrDefault(f => Shaper.Of(f).Has(key.Letter)) ?? ""
+        );
+        return file.Length == 0 ? null : file;
+    }
+
+    /// <summary>Whether a file is for a script whose letters join, move or stack.</summary>
+    public static bool NeedsShaping(string file) =>
+        Scripts.Any(s => file.StartsWith(s, StringComparison.Ordinal));
+
+    /// <summary>
+    /// Signs that are not drawn themselves but say how letters join (U+200C, U+200D) or vary; they go with the letter before.
+    /// </summary>
+    public static bool IsJoiner(Rune letter) =>
+        letter.Value is 0x200C or 0x200D or (>= 0xFE00 and <= 0xFE0F);
+
+    /// <summary>Signs that only say which way text runs; they are not set.</summary>
+    public static bool IsDirection(Rune letter) =>
+        letter.Value
+            is 0x200E
+                or 0x200F
+                or 0x061C
+                or (>= 0x202A and <= 0x202E)
+                or (>= 0x2066 and <= 0x2069);
+
+    /// <summary>Text of one direction in parts of one file each, as they are spoken.</summary>
+    public static IEnumerable<(string Text, string File)> Parts(ReadingRun run, Face face)
+    {
+        var part = new StringBuilder();
+        string? file = null;
+        foreach (var letter in run.Text.EnumerateRunes())
+        {
+            var next = FileAfter(file, letter, face);
+            // Figures run from left to right also where the words do not, so they are parts of their own.
+            if (part.Length > 0 && (next != file || run.IsRightToLeft && Turns(part, letter)))
+            {
+                yield return ($"{part}", file!);
+                part.Clear();
+            }
+
+            file = next;
+            part.Append(letter);
+        }
+
+        if (part.Length > 0)
+            yield return ($"{part}", file!);
+    }
+
+    // What is not a letter of its own (spaces, points, marks) stays in the font of the letter before where that has it.
+    private static string FileAfter(string? before, Rune letter, Face face) =>
+        before is not null
+        && NeedsShaping(before)
+        && !Rune.IsLetter(letter)
+        && (IsJoiner(letter) || Shaper.Of(before).Has(letter.Value))
+            ? before
+            : For(face, letter) ?? Of(face);
+
+    private static bool Turns(StringBuilder part, Rune letter) =>
+        char.IsDigit(part[^1]) != ReadingOrder.IsFigure(letter);
+
+    private static IEnumerable<string> Chain(Face face)
+    {
+        yield return Of(face);
+        if (face is Face.Heading)
+            yield return Of(Face.Strong);
+        if (face is Face.Italic)
+            yield return Of(Face.Text);
+        var weight = face is Face.Strong or Face.Heading ? "600SemiBold" : "400Regular";
+        foreach (var script in Scripts)
+            yield return $"{script}_{weight}";
+    }
+}
