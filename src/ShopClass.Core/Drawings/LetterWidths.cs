@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ShopClass.Core.Drawings;
 
 /// <summary>How wide words are, so that labels can be kept apart. Both pens set them in the same face.</summary>
@@ -25,7 +27,15 @@ public static class LetterWidths
         var thousandths = 0;
         for (var i = 0; i < text.Length; i++)
         {
-            thousandths += text[i] is >= ' ' and <= '~' ? Widths[text[i] - ' '] : 560;
+            thousandths += text[i] switch
+            {
+                >= ' ' and <= '~' => Widths[text[i] - ' '],
+                // The signs a name is set apart with, and marks on the letter before.
+                '\u2068' or '\u2069' => 0,
+                var other when char.GetUnicodeCategory(other) is UnicodeCategory.NonSpacingMark =>
+                    0,
+                _ => 560,
+            };
             if (text[i] == '/')
                 thousandths -= SavedAbout(text, i);
         }

@@ -16,7 +16,38 @@ public static class ReadingOrder
     public static IReadOnlyList<ReadingRun> Of(string text)
     {
         if (!HasRightToLeft(text))
-            return [new(text, false)];
+            return [new(Bare(text), false)];
+        var runs = new List<ReadingRun>();
+        for (var from = 0; from < text.Length; )
+        {
+            var start = text.IndexOf(Isolate, from);
+            var end = start < 0 ? -1 : text.IndexOf(EndOfIsolate, start);
+            if (start < 0)
+                start = text.Length;
+            if (end < 0)
+                end = text.Length;
+            runs.AddRange(Stretches(Bare(text[from..start])));
+            if (start < text.Length)
+                runs.AddRange(Within(Bare(text[start..end])));
+            from = Math.Max(start, end);
+        }
+
+        return runs;
+    }
+
+    // A name that was set apart runs as its first letter does; stretches of the other way stand in its order.
+    private static IEnumerable<ReadingRun> Within(string name)
+    {
+        var first = name.EnumerateRunes().FirstOrDefault(Rune.IsLetter);
+        if (!IsRightToLeft(first))
+            return Stretches(name);
+        return name.EnumerateRunes().Any(r => Rune.IsLetter(r) && !IsRightToLeft(r))
+            ? Stretches(name).AsEnumerable().Reverse()
+            : [new(name, true)];
+    }
+
+    private static List<ReadingRun> Stretches(string text)
+    {
         var runs = new List<ReadingRun>();
         var from = 0;
         for (var at = 0; at < text.Length; )
@@ -40,11 +71,25 @@ public static class ReadingOrder
     }
 
     /// <summary>
+    /// A name with invisible signs about it (U+2068, U+2069) where any of it runs from right to left, so that it can stand in
+    /// any sentence, on any screen; the name itself where nothing does.
+    /// </summary>
+    public static string Apart(string name) =>
+        HasRightToLeft(name) ? $"{Isolate}{name}{EndOfIsolate}" : name;
+
+    /// <summary>The text without such signs.</summary>
+    public static string Bare(string text) =>
+        text.AsSpan().IndexOfAny(Isolate, EndOfIsolate) < 0
+            ? text
+            : text.Replace($"{Isolate}", "", StringComparison.Ordinal)
+                .Replace($"{EndOfIsolate}", "", StringComparison.Ordinal);
+
+    /// <summary>
     /// The text with invisible signs (U+2068, U+2069) about what runs from right to left, for a screen that knows them; the
     /// text itself where nothing does.
     /// </summary>
     public static string Isolated(string text) =>
-        HasRightToLeft(text)
+        HasRightToLeft(text) && !text.Contains(Isolate, StringComparison.Ordinal)
             ? string.Concat(
                 Of(text).Select(r => r.IsRightToLeft ? $"{Isolate}{r.Text}{EndOfIsolate}" : r.Text)
             )

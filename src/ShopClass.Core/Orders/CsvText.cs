@@ -1,4 +1,5 @@
 using System.Text;
+using ShopClass.Core.Drawings;
 
 namespace ShopClass.Core.Orders;
 
@@ -14,7 +15,7 @@ public sealed class CsvText
     public CsvText(params IReadOnlyList<string> header) => Add([.. header.Select(Words)]);
 
     /// <summary>A cell of words.</summary>
-    public static Cell Words(string? words) => new(Defused(words ?? ""));
+    public static Cell Words(string? words) => new(Defused(ReadingOrder.Bare(words ?? "")));
 
     /// <summary>A cell that is a number, written with a point and no thousands.</summary>
     public static Cell Number(long number) => new($"{number}");

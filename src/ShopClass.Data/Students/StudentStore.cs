@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using ShopClass.Core.Drawings;
 using ShopClass.Data.Access;
 using ShopClass.Data.Keeping;
 using ShopClass.Data.Lessons;
@@ -12,8 +13,11 @@ public sealed record StudentCard(string Name, string Alias, bool IsLeftHanded);
 /// <summary>A stored student.</summary>
 public sealed record StudentView(Guid Id, Guid CourseId, StudentCard Card, Guid Version)
 {
-    /// <summary>What the class sees: the alias where there is one, else the name.</summary>
-    public string Shown => Card.Alias.Length > 0 ? Card.Alias : Card.Name;
+    /// <summary>
+    /// What the class sees: the alias where there is one, else the name; set apart where it runs from right to left, so that it
+    /// can stand in any sentence.
+    /// </summary>
+    public string Shown => ReadingOrder.Apart(Card.Alias.Length > 0 ? Card.Alias : Card.Name);
 }
 
 /// <summary>Students of a course.</summary>

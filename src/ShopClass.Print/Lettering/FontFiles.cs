@@ -46,20 +46,18 @@ internal static class FontFiles
     public static bool NeedsShaping(string file) =>
         Scripts.Any(s => file.StartsWith(s, StringComparison.Ordinal));
 
+    /// <summary>The signs a name is set apart with; see <see cref="ReadingOrder.Apart"/>.</summary>
+    public static bool SetsApart(Rune letter) => letter.Value is 0x2068 or 0x2069;
+
     /// <summary>
     /// Signs that are not drawn themselves but say how letters join (U+200C, U+200D) or vary; they go with the letter before.
     /// </summary>
     public static bool IsJoiner(Rune letter) =>
         letter.Value is 0x200C or 0x200D or (>= 0xFE00 and <= 0xFE0F);
 
-    /// <summary>Signs that only say which way text runs; they are not set.</summary>
+    /// <summary>Signs that only say which way text runs and are not obeyed here; they are not set.</summary>
     public static bool IsDirection(Rune letter) =>
-        letter.Value
-            is 0x200E
-                or 0x200F
-                or 0x061C
-                or (>= 0x202A and <= 0x202E)
-                or (>= 0x2066 and <= 0x2069);
+        letter.Value is 0x200E or 0x200F or 0x061C or (>= 0x202A and <= 0x202E) or 0x2066 or 0x2067;
 
     /// <summary>Text of one direction in parts of one file each, as they are spoken.</summary>
     public static IEnumerable<(string Text, string File)> Parts(ReadingRun run, Face face)

@@ -37,8 +37,8 @@ internal sealed class Unprintable
             return " ";
         if (FontFiles.For(face, rune) is not null)
             return rune.ToString();
-        // Joiners say how letters join and are never drawn.
-        if (FontFiles.IsJoiner(rune))
+        // These say how letters stand and are never drawn.
+        if (FontFiles.IsJoiner(rune) || FontFiles.SetsApart(rune))
             return rune.ToString();
         found.Add(rune.Value);
         return "?";

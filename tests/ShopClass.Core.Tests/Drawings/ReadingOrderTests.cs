@@ -30,6 +30,27 @@ public class ReadingOrderTests
         );
     }
 
+    // Set apart, a name runs as its first letter does: "Smith" stands left of the name before it.
+    [Theory]
+    [InlineData("רותם Smith", "Hello, Smith[רותם] (3).")]
+    [InlineData("כיתה 3", "Hello, [כיתה 3] (3).")]
+    [InlineData("Mira", "Hello, Mira (3).")]
+    [InlineData("Mira כהן", "Hello, Mira [כהן] (3).")]
+    public void A_name_that_is_set_apart_stays_together(string name, string expected)
+    {
+        var text = $"Hello, {ReadingOrder.Apart(name)} (3).";
+        var shown = string.Concat(
+            ReadingOrder.Of(text).Select(r => r.IsRightToLeft ? $"[{r.Text}]" : r.Text)
+        );
+        Assert.Equal(
+            expected.Replace(" ", "", StringComparison.Ordinal),
+            shown
+                .Replace(" ", "", StringComparison.Ordinal)
+                .Replace("[]", "", StringComparison.Ordinal)
+        );
+        Assert.Equal($"Hello, {name} (3).", ReadingOrder.Bare(text));
+    }
+
     // An accent that is a sign of its own stays with its letter (Unicode Standard Annex #29).
     [Theory]
     [InlineData("Mira", 2, "Mi")]
