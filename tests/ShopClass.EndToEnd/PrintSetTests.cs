@@ -63,6 +63,13 @@ public sealed class PrintSetTests(RunningApp app)
         var texts = set.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text)));
         var bare = texts.Count(t => !Regex.IsMatch(t, "[0-9]+ of [0-9]+", RegexOptions.IgnoreCase));
         Assert.Equal((students - 1 + 29) / 30, bare);
+        // Each label says by which plan its kit is made up.
+        Assert.Equal(
+            students - 1,
+            texts
+                .Where(t => !Regex.IsMatch(t, "[0-9]+ of [0-9]+$", RegexOptions.IgnoreCase))
+                .Sum(t => Regex.Count(t, "Plan [0-9]+ of [0-9]+ [A-Z][a-z]+ 20[0-9]{2}(?!,)"))
+        );
         desk.SawNothingStrange();
     }
 
@@ -76,6 +83,10 @@ public sealed class PrintSetTests(RunningApp app)
             .Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true })
             .ClickAsync();
         await Assertions.Expect(address).ToHaveValueAsync("http://192.168.1.20:5000");
+        // The panel stays open and says that it is kept.
+        await Assertions
+            .Expect(desk.Page.GetByText("Saved.", new() { Exact = true }))
+            .ToBeVisibleAsync();
         await desk.WaitUntilQuiet();
     }
 

@@ -83,9 +83,7 @@ public sealed class RightToLeftTests(RunningApp app)
     {
         await desk.Open(page);
         await desk.WaitUntilQuiet();
-        await desk
-            .Page.GetByRole(AriaRole.Button, new() { Name = "Remove student" })
-            .ClickAsync();
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Remove student" }).ClickAsync();
         await desk
             .Page.GetByRole(AriaRole.Group, new() { Name = "Remove student" })
             .GetByRole(AriaRole.Button)

@@ -97,6 +97,26 @@ public class KitLabelTests
         Assert.Equal(address, read?.Text);
     }
 
+    // Every line of every label, on the smallest label there is.
+    [Fact]
+    public void A_label_says_by_which_plan_its_kit_is_made_up_and_all_of_it_stays_on_the_label()
+    {
+        foreach (var grid in LabelSheet.All)
+        {
+            var words = new PrintedSheet(
+                KitLabels.Make([Label(1)], grid, Length.Zero, Length.Zero)
+            ).Words[0];
+            Assert.Contains(
+                "Plan 3 of 20 Nov 2026",
+                string.Join(' ', words.Select(w => w.Text)),
+                StringComparison.Ordinal
+            );
+            var page = grid.Paper is Sheets.Paper.A4 ? 297 / 25.4 * 72 : 11 * 72;
+            var bottom = page - Points(grid.Top + grid.Height);
+            Assert.All(words, w => Assert.True(w.BoundingBox.Bottom > bottom, grid.Name));
+        }
+    }
+
     [Fact]
     public void A_long_name_in_another_script_stays_on_its_label_and_is_not_silently_boxed()
     {
@@ -137,7 +157,15 @@ public class KitLabelTests
     }
 
     private static KitLabel Label(int number) =>
-        new($"Mira {number}", "Evening class", "Bench hook", number, "A, B, C", Address);
+        new(
+            $"Mira {number}",
+            "Evening class",
+            "Bench hook",
+            number,
+            "A, B, C",
+            "Plan 3 of 20 Nov 2026",
+            Address
+        );
 
     private static UglyToad.PdfPig.Core.PdfRectangle Leftmost(byte[] pdf) =>
         new PrintedSheet(pdf)

@@ -140,7 +140,7 @@ public partial class ScriptsTests
 
     private static Pages.Manuscript Sheet(string name) =>
         KitLabels.Of(
-            [new(name, "c", "p", 7, "A", null)],
+            [new(name, "c", "p", 7, "A", "v", null)],
             LabelSheet.Find("a4-3x8")!,
             Length.Zero,
             Length.Zero

@@ -63,7 +63,7 @@ public static class ClassOrders
         var order = trial.Cheapest(all, KitWay.Pooled);
         foreach (
             var seller in order
-                .Lines.GroupBy(l => l.SellerId)
+                .ToBuy.GroupBy(l => l.SellerId)
                 .OrderBy(g => g.Sum(l => l.Cost.MinorUnits))
                 .Select(g => g.Key)
                 .ToList()
@@ -88,10 +88,10 @@ public static class ClassOrders
         if (single is { IsComplete: true })
             return single;
         var order = trial.Cheapest(all, KitWay.Pooled);
-        foreach (var line in order.Lines.OrderBy(l => l.Cost.MinorUnits).ToList())
+        foreach (var line in order.ToBuy.OrderBy(l => l.Cost.MinorUnits).ToList())
         {
             var rest = order
-                .Lines.Where(l => l != line)
+                .ToBuy.Where(l => l != line)
                 .Select(l => all.First(a => a.Seller.Id == l.SellerId && a.Stock.Id == l.Stock.Id))
                 .ToList();
             if (rest.Count > 0 && trial.Cheapest(rest, KitWay.Pooled) is { IsComplete: true } fewer)

@@ -55,6 +55,9 @@ public sealed record OrderAsk
     /// <summary>What is there already and is used first; empty when the rack is to be left alone.</summary>
     public IReadOnlyList<RackPiece> Rack { get; init; } = [];
 
+    /// <summary>Wood that came with an earlier order, is paid for and not cut yet; it is used before more is bought.</summary>
+    public IReadOnlyList<OrderLine> Here { get; init; } = [];
+
     /// <summary>The one species to take; null for whichever single species comes cheapest.</summary>
     public string? SpeciesId { get; init; }
 

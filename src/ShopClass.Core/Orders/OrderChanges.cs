@@ -11,12 +11,13 @@ public static class OrderChanges
         var precision = after.Ask.Rules.Precision;
         var changes = new List<string>();
         changes.AddRange(People(before, after));
-        var keys = before.Lines.Concat(after.Lines).Select(KeyOf).Distinct().ToList();
+        changes.AddRange(Here(before, after));
+        var keys = before.ToBuy.Concat(after.ToBuy).Select(KeyOf).Distinct().ToList();
         foreach (var key in keys)
         {
             var (was, now) = (
-                before.Lines.FirstOrDefault(l => KeyOf(l) == key),
-                after.Lines.FirstOrDefault(l => KeyOf(l) == key)
+                before.ToBuy.FirstOrDefault(l => KeyOf(l) == key),
+                after.ToBuy.FirstOrDefault(l => KeyOf(l) == key)
             );
             var line = (now ?? was)!;
             if (was?.Bought != now?.Bought)
@@ -33,6 +34,11 @@ public static class OrderChanges
             changes.Add(Cost(before.Total, after.Total));
         return changes;
     }
+
+    private static IEnumerable<string> Here(ClassOrder before, ClassOrder after) =>
+        from line in after.Lines
+        where line.IsHere && before.Lines.All(l => KeyOf(l) != KeyOf(line))
+        select $"{line.Bought} × {OrderWords.Board(line, after.Ask.Rules.Precision)} from {line.Seller}: here now, {line.Needed} of them needed.";
 
     private static IEnumerable<string> People(ClassOrder before, ClassOrder after)
     {

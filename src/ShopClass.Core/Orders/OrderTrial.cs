@@ -19,6 +19,7 @@ internal sealed class OrderTrial(OrderAsk ask, CancellationToken cancel)
                 .. stock
                     .Select(s => s.Stock.SpeciesId)
                     .Concat(ask.Rack.Select(r => r.Board.SpeciesId))
+                    .Concat(ask.Here.Select(l => l.Stock.SpeciesId))
                     .Distinct()
                     .Order(StringComparer.Ordinal),
             ];
@@ -56,7 +57,11 @@ internal sealed class OrderTrial(OrderAsk ask, CancellationToken cancel)
             Kits = ask.People.Count,
             SpareKits = ask.SpareKits,
             SpareParts = ask.SpareParts,
-            Stock = [.. fit.Select(s => SizeOf(s.Seller, s.Stock))],
+            Stock =
+            [
+                .. ask.Here.Where(l => l.Stock.SpeciesId == species).Select(WoodHere.SizeOf),
+                .. fit.Select(s => SizeOf(s.Seller, s.Stock)),
+            ],
             Rack = [.. RackBoards(species)],
             Way = way,
         };
@@ -66,8 +71,8 @@ internal sealed class OrderTrial(OrderAsk ask, CancellationToken cancel)
             Ask = ask,
             Request = request,
             Plan = plan,
-            Lines = [.. Lines(plan, fit)],
-            Bound = plan.IsComplete ? plan.Bound : long.MaxValue,
+            Lines = [.. WoodHere.Cut(ask.Here, plan), .. Lines(plan, fit)],
+            Bound = WoodHere.Bound(ask.Here, plan),
         };
     }
 

@@ -25,7 +25,7 @@ public static class OrderWords
         if (!order.IsComplete)
             return "This wood does not make every kit, so nothing is said about how good the order is.";
         var gap = order.Total.MinorUnits - order.Bound;
-        if (order.Replaces is not null)
+        if (order.Lines.Any(l => l.IsHere) || order.Replaces is not null)
             return More(order, gap);
         if (order.Ask.Way is OrderWay.FewestSellers or OrderWay.FewestSizes)
             return $"{order.Total.Shown()} with {Say(order.Lines.Select(l => l.SellerId).Distinct().Count(), "seller")} and {Say(order.Lines.Count, "kind")} of board. What costs least with so few is tried, not proven.";

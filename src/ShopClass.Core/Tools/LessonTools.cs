@@ -14,7 +14,7 @@ public sealed record LessonTool(ToolNeed Need, int Have, int Wanting, int Wantin
     public string? Sentence =>
         Wanting == 0
             ? null
-            : $"{Capital(Need.Words)}: {Need.Count} in use at once, the shop has {Have}. At {RotationWords.At(WantingAt)} {Wanting} {(Wanting == 1 ? "is" : "are")} wanting.";
+            : $"{Capital(Need.Words)}: {Need.Count} in use at once, the shop has {Have}: {Wanting} too few, {RotationWords.At(WantingAt)} into the lesson.";
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

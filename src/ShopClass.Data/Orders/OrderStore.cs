@@ -11,8 +11,9 @@ namespace ShopClass.Data.Orders;
 public sealed class OrderStore(IDbContextFactory<ShopContext> factory, TimeProvider clock)
 {
     /// <summary>
-    /// What an order would be asked now: a kit for every student who has logged no board for the project. Null when the
-    /// project is not the viewer's to run.
+    /// What an order would be asked now: a kit for every student who has logged no board for the project. Wood that came with
+    /// the newest order is here, until what its kits left has been put back on the rack. Null when the project is not the
+    /// viewer's to run.
     /// </summary>
     public async Task<OrderAsk?> AskAsync(
         Viewer viewer,
@@ -66,6 +67,7 @@ public sealed class OrderStore(IDbContextFactory<ShopContext> factory, TimeProvi
                     .ThenBy(r => r.Board.Name, Ordering.OfNames)
                     .ThenBy(r => r.Id, StringComparer.Ordinal),
             ],
+            Here = await HereAsync(shop, viewer, projectId, choices.Currency, cancel),
             SpeciesId = choices.SpeciesId,
             Way = choices.Way,
             WastePercent = Math.Clamp(choices.WastePercent, 0, 95),
@@ -196,6 +198,28 @@ public sealed class OrderStore(IDbContextFactory<ShopContext> factory, TimeProvi
         await writing.CommitAsync(cancel);
         next.Project = row.Project;
         return Outcome<StoredOrder>.Saved(View(next));
+    }
+
+    private static async Task<IReadOnlyList<OrderLine>> HereAsync(
+        ShopContext shop,
+        Viewer viewer,
+        Guid projectId,
+        string currency,
+        CancellationToken cancel
+    )
+    {
+        var newest = await NewestRowAsync(shop, viewer, projectId, cancel);
+        if (
+            newest is null
+            || await shop.Set<ReturnRow>().AnyAsync(r => r.SourceId == newest.Id, cancel)
+        )
+            return [];
+        return
+        [
+            .. WoodHere
+                .Of(Packed.Unpack<ClassOrder>(newest.Snapshot), newest.Arrived)
+                .Where(l => l.Stock.Price.Currency == currency),
+        ];
     }
 
     private OrderRow NextRow(Guid projectId, int number, ClassOrder order) =>

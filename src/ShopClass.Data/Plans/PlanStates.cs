@@ -68,6 +68,7 @@ internal static class PlanStates
         )
         {
             PlanId = plan?.Id,
+            PlanMadeUtc = plan?.MadeUtc,
         };
 
         PlanningRequest RequestNow() => PlanStore.RequestFor(course.Rules, project, boards);
@@ -92,7 +93,8 @@ internal static class PlanStates
                 p.Number,
                 p.RequestFingerprint,
                 p.IsComplete,
-                p.Sentence
+                p.Sentence,
+                p.MadeUtc
             ))
             .ToListAsync(cancel);
         return plans
@@ -107,6 +109,7 @@ internal static class PlanStates
         int Number,
         string RequestFingerprint,
         bool IsComplete,
-        string Sentence
+        string Sentence,
+        DateTime MadeUtc
     );
 }

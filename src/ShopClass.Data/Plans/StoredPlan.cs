@@ -43,4 +43,7 @@ public sealed record PlanState(
 {
     /// <summary>That plan's key, for its page and its kit sheet; null when none was made.</summary>
     public Guid? PlanId { get; init; }
+
+    /// <summary>When that plan was made; null when none was.</summary>
+    public DateTime? PlanMadeUtc { get; init; }
 }

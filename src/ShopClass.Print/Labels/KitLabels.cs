@@ -11,6 +11,7 @@ namespace ShopClass.Print.Labels;
 /// <param name="Project">The project.</param>
 /// <param name="Number">The kit's number.</param>
 /// <param name="Letters">Its parts by letter: "A × 2, B, C".</param>
+/// <param name="Version">What the kit is made up by: "Plan 3 of 20 Nov 2026".</param>
 /// <param name="Address">Where its student's page is; null prints no code.</param>
 public sealed record KitLabel(
     string Name,
@@ -18,6 +19,7 @@ public sealed record KitLabel(
     string Project,
     int Number,
     string Letters,
+    string Version,
     string? Address
 );
 
@@ -85,17 +87,17 @@ public static class KitLabels
         var y = Inset + name * 0.6;
         shapes.Add(Words($"{label.Number}  {label.Name}", name, room, y, Ink.Lettering));
         y += name * 0.75 + small * 0.9;
-        foreach (var line in new[] { label.Project, label.Letters, label.Course })
+        foreach (var line in new[] { label.Project, label.Letters, label.Course, label.Version })
         {
             shapes.Add(Words(line, small, room, y, Ink.Dimension));
-            y += small * 1.35;
+            y += small * 1.2;
         }
 
         return new(
             width,
             height,
             $"Label of kit {label.Number}",
-            $"Kit {label.Number}, {label.Name}. {label.Project}: {label.Letters}. {label.Course}.",
+            $"Kit {label.Number}, {label.Name}. {label.Project}: {label.Letters}. {label.Course}. {label.Version}.",
             shapes
         );
     }

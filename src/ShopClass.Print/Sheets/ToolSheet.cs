@@ -12,7 +12,7 @@ public static class ToolSheet
         new("Tool", 3, IsStrong: true),
         new("At once", 0.8),
         new("The shop has", 1.1),
-        new("Wanting", 0.8),
+        new("Too few", 0.8),
     ];
 
     /// <summary>The sheet as a PDF.</summary>

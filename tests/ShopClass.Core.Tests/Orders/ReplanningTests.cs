@@ -134,6 +134,117 @@ public class ReplanningTests
         );
     }
 
+    // Of two boards one came too narrow for the base: only kits on that one are laid out again.
+    [Theory]
+    [InlineData(OrderWay.Cheapest)]
+    [InlineData(OrderWay.WholeBoards)]
+    public void Kits_that_still_fit_stay_as_they_are(OrderWay way)
+    {
+        var order = Make(SampleOrders.Ask(8) with { Way = way });
+        var line = order.Lines.MaxBy(l => l.Bought)!;
+        Assert.True(line.Bought > 1);
+        Arrived[] came =
+        [
+            Came(line, line.Bought - 1, line.Stock.Width),
+            Came(line, 1, Length.FromInches(5)),
+            .. order.Lines.Where(l => l != line).Select(l => Came(l, l.Bought, l.Stock.Width)),
+        ];
+
+        var again = Replanning.Of(order, 1, came, TestContext.Current.CancellationToken);
+
+        Assert.True(again.IsComplete);
+        Assert.Empty(ClassRehearsal.Replay(again.Request, again.Plan).Findings);
+        // Cuts and blanks of every board that keeps its layout, whichever number it has.
+        var (was, now) = (Layouts(order), Layouts(again));
+        Assert.True(was.Count - was.Except(now).Count() >= was.Count - 1);
+        var changes = again.Replaces!.Changes;
+        Assert.Matches("^[0-9]+ of 9 kits stay as they are|^Every kit stays", changes[0]);
+        Assert.True(changes.Count(c => c.Contains(" before, ", StringComparison.Ordinal)) < 5);
+        Assert.Equal(again.Total.MinorUnits, KitCosts.Of(again, []).Sum(c => c.Total.MinorUnits));
+        Assert.True(again.Bound <= again.Total.MinorUnits);
+    }
+
+    [Fact]
+    public void Boards_that_measure_a_little_less_keep_kits_that_leave_wood_over()
+    {
+        var order = Make(SampleOrders.Ask(3));
+        var left = order.Plan.Boards.Select(b =>
+            b.Board.Length - b.Layout.Sections[^1].To - b.Board.TrimEnd
+        );
+        var spared = left.Min();
+        Assert.True(spared > Length.FromInches(0, 1, 4));
+        Arrived[] came =
+        [
+            .. order.Lines.Select(l =>
+                Came(l, l.Bought, l.Stock.Width) with
+                {
+                    Length = l.Stock.Length - Length.FromInches(0, 1, 8),
+                }
+            ),
+        ];
+        Assert.False(Receiving.StillFits(order, came));
+        var again = Replanning.Of(order, 1, came, TestContext.Current.CancellationToken);
+        Assert.Empty(again.ToBuy);
+        Assert.Equal(Layouts(order), Layouts(again));
+    }
+
+    [Fact]
+    public void An_order_made_after_wood_came_uses_it_first()
+    {
+        var ask = SampleOrders.Ask(5);
+        var order = Make(ask);
+        Arrived[] came = [.. order.Lines.Select(l => Came(l, l.Bought, l.Stock.Width))];
+        var here = WoodHere.Of(order, came);
+        Assert.Equal(order.Lines.Sum(l => l.Bought), here.Sum(l => l.Bought));
+
+        // The same class again: nothing more is bought, and it costs what it did.
+        var same = Make(ask with { Here = here });
+        Assert.Empty(same.ToBuy);
+        Assert.Equal(order.Total, same.Total);
+        Assert.True(same.IsComplete && same.Bound <= same.Total.MinorUnits);
+        Assert.Empty(ClassRehearsal.Replay(same.Request, same.Plan).Findings);
+        Assert.Equal(same.Total.MinorUnits, KitCosts.Of(same, []).Sum(c => c.Total.MinorUnits));
+
+        // A bigger class: less is bought than without it, and what is here is not bought again.
+        var more = Make(SampleOrders.Ask(7) with { Here = here });
+        var without = Make(SampleOrders.Ask(7));
+        Assert.True(more.IsComplete);
+        Assert.InRange(more.ToBuy.Sum(l => l.Bought), 1, without.ToBuy.Sum(l => l.Bought) - 1);
+        Assert.Contains(
+            OrderChanges.Between(order, more),
+            c => c.Contains("here now", StringComparison.Ordinal)
+        );
+        // Nobody took it: all of it goes on the rack again.
+        var none = Make(ask with { Here = here, People = [], SpareKits = 0 });
+        Assert.Equal(
+            here.Sum(l => l.Bought),
+            LeftForRack
+                .Of(none)
+                .Where(p => p.Board.Length >= Length.FromInches(72))
+                .Sum(p => p.Count)
+        );
+    }
+
+    private static List<string> Layouts(ClassOrder order) =>
+        [
+            .. order
+                .Plan.Boards.Select(b =>
+                    string.Join(
+                        '|',
+                        b.Layout.Sections.Select(s =>
+                            $"{s.From.Ticks}-{s.To.Ticks}:"
+                            + string.Join(
+                                ';',
+                                s.Strips.Select(t =>
+                                    $"{t.Near.Ticks}-{t.Far.Ticks} {string.Join(' ', t.Blanks.Select(k => $"{k.Key}@{k.From.Ticks}"))}"
+                                )
+                            )
+                        )
+                    )
+                )
+                .Order(StringComparer.Ordinal),
+        ];
+
     private static IEnumerable<Arrived> Others(ClassOrder order) =>
         order.Lines.Skip(1).Select(l => Came(l, l.Bought, l.Stock.Width));
 

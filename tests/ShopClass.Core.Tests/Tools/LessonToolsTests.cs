@@ -25,7 +25,7 @@ public class LessonToolsTests
         Assert.Equal(["back saw", "square"], tools.Select(t => t.Need.Words));
         Assert.Equal((3, 2, 1), (tools[0].Need.Count, tools[0].Have, tools[0].Wanting));
         Assert.Equal(
-            "Back saw: 3 in use at once, the shop has 2. At 0:00 1 is wanting.",
+            "Back saw: 3 in use at once, the shop has 2: 1 too few, 0:00 into the lesson.",
             tools[0].Sentence
         );
         Assert.Null(tools[1].Sentence);

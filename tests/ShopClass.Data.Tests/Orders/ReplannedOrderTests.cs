@@ -125,6 +125,57 @@ public sealed class ReplannedOrderTests(Shop shop) : IClassFixture<Shop>, IAsync
         Assert.Equal(1, (await Orders.NewestAsync(shop.Owner, shop.Project.Id, Cancel))!.Number);
     }
 
+    [Fact]
+    public async Task What_came_counts_as_here_until_the_kits_leavings_are_on_the_rack()
+    {
+        var stored = await ReceiveAsync();
+        OrderChoices choices = new(OrderWay.Cheapest, 0, false, null, 30, "USD");
+        async Task<int> HereAsync(OrderChoices c) =>
+            (await Orders.AskAsync(shop.Owner, shop.Project.Id, c, Cancel))!.Here.Sum(l =>
+                l.Bought
+            );
+        Assert.Equal(1, await HereAsync(choices));
+        Assert.Equal(0, await HereAsync(choices with { Currency = "EUR" }));
+
+        // It stays here when the next order is made with it, and after a restart.
+        var ask = (await Orders.AskAsync(shop.Owner, shop.Project.Id, choices, Cancel))!;
+        Assert.Equal(Length.FromInches(5, 1, 2), ask.Here.Single().Stock.Width);
+        var next = Shop.Value(
+            await Orders.SaveAsync(
+                shop.Owner,
+                shop.Project.Id,
+                ClassOrders.Make(ask, Cancel),
+                Cancel
+            )
+        );
+        Assert.Single(next.Order.Lines, l => l.IsHere);
+        await using (var restarted = _store.Restarted())
+        {
+            var again = await restarted
+                .GetRequiredService<OrderStore>()
+                .AskAsync(shop.Owner, shop.Project.Id, choices, Cancel);
+            Assert.Equal(1, again!.Here.Sum(l => l.Bought));
+        }
+
+        Shop.Value(
+            await _store
+                .Services.GetRequiredService<RackStore>()
+                .ReturnAsync(
+                    shop.Owner,
+                    shop.Course.Id,
+                    new(
+                        next.Id,
+                        LeftForRack.Of(next.Order),
+                        "rack 1",
+                        LeftForRack.Taken(next.Order)
+                    ),
+                    Cancel
+                )
+        );
+        Assert.Equal(0, await HereAsync(choices));
+        Assert.True(stored.Number < next.Number);
+    }
+
     public async ValueTask DisposeAsync() => await _store.DisposeAsync();
 
     /// <summary>An order of which one board came, half as wide as listed.</summary>

@@ -48,7 +48,8 @@ public static class ClassRehearsal
             .Select(p => p.Rect);
     }
 
-    private static IEnumerable<string> OnBoard(
+    /// <summary>What the rehearsal of one board finds, were it part of the plan.</summary>
+    internal static IEnumerable<string> OnBoard(
         ClassRequest request,
         ClassPlan plan,
         ClassBoard board

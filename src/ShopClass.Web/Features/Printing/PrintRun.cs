@@ -3,7 +3,6 @@ using ShopClass.Data.Access;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Students;
-using ShopClass.Print.Labels;
 using ShopClass.Print.Pages;
 using ShopClass.Print.Sheets;
 
@@ -258,53 +257,10 @@ public sealed class PrintRun(
 
     private List<Manuscript> Labels()
     {
-        var grid = LabelSheet.Find(source.Desk.Labels.SheetId) ?? LabelSheet.All[0];
-        if (grid.Problem(source.Desk.Labels.Right, source.Desk.Labels.Down) is { } problem)
-        {
-            _leftOut.Add($"Kit labels: {problem}");
-            return [];
-        }
-
-        if (source.Desk.Address.Length == 0)
-            _leftOut.Add(
-                "Kit labels: they carry no code, because the address of this app in the shop is not set. Set it under “Labels and codes” below."
-            );
-        var labels = source
-            .Students.Index()
-            .Where(s => choice.Students.Contains(s.Item.Id))
-            .Select(s => LabelOf(s.Item, s.Index + 1))
-            .ToList();
-        if (labels.Count == 0)
-            return [];
-        var made = KitLabels.Of(
-            labels,
-            grid,
-            source.Desk.Labels.Right,
-            source.Desk.Labels.Down,
-            Math.Clamp(choice.Skip, 0, grid.Count - 1)
-        );
-        // A label has no room for the note other sheets carry.
-        if (made.LettersMissing is { } note)
-            _leftOut.Add($"Kit labels: {note}");
-        return [made];
+        var (sheets, notes) = new LabelRun(source, choice).Make();
+        _leftOut.AddRange(notes);
+        return sheets;
     }
-
-    private KitLabel LabelOf(StudentView student, int number) =>
-        new(
-            student.Shown,
-            source.Course.Name,
-            source.Project.Name,
-            number,
-            string.Join(
-                ", ",
-                source
-                    .Project.Parts.Select(p => p.Part)
-                    .Select(p => p.Quantity == 1 ? p.Letter : $"{p.Letter} × {p.Quantity}")
-            ),
-            source.Desk.Address.Length == 0
-                ? null
-                : source.Desk.Address + KitDoor.AddressOf(student.Id, source.Project.Id)
-        );
 
     private void LeaveOut(SheetKind kind, string why) =>
         _leftOut.Add($"{PrintChoice.Name(kind)}: {why}");
