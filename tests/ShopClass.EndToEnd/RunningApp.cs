@@ -6,7 +6,7 @@ using Microsoft.Playwright;
 namespace ShopClass.EndToEnd;
 
 /// <summary>The whole app on a real port with a store of its own, and a real browser beside it.</summary>
-public sealed class RunningApp : IAsyncLifetime
+public class RunningApp : IAsyncLifetime
 {
     /// <summary>How long a busy machine may take to show something, in milliseconds.</summary>
     public const int Patience = 20_000;
@@ -21,7 +21,13 @@ public sealed class RunningApp : IAsyncLifetime
 
     public Uri Address { get; private set; } = null!;
 
-    public async ValueTask InitializeAsync()
+    /// <summary>Where the store is.</summary>
+    protected string Folder => folder;
+
+    /// <summary>A service of the running app.</summary>
+    protected IServiceProvider Services => app.Services;
+
+    public virtual async ValueTask InitializeAsync()
     {
         Address = app.Start();
         Assertions.SetDefaultExpectTimeout(Patience);
@@ -53,8 +59,9 @@ public sealed class RunningApp : IAsyncLifetime
         Address = app.Start();
     }
 
-    public async ValueTask DisposeAsync()
+    public virtual async ValueTask DisposeAsync()
     {
+        GC.SuppressFinalize(this);
         await Browser.DisposeAsync();
         playwright?.Dispose();
         await app.DisposeAsync();
