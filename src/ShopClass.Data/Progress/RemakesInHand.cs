@@ -52,11 +52,13 @@ internal sealed class RemakesInHand
 /// <param name="CourseId">Its key.</param>
 /// <param name="IsArchived">Whether it is put away.</param>
 /// <param name="BoardsWaitForYes">Whether nothing is sawn before the instructor's yes.</param>
+/// <param name="FirstCutsUntimed">Whether nobody is asked to time their first cuts.</param>
 /// <param name="Notes">How the work is done, in the instructor's own words.</param>
 internal sealed record CourseOf(
     Guid CourseId,
     bool IsArchived,
     bool BoardsWaitForYes,
+    bool FirstCutsUntimed,
     IReadOnlyList<TechniqueNote> Notes
 );
 
@@ -74,7 +76,10 @@ internal static class Standing
         RemakeInHand[] all = [.. remakes];
         var actions = said.Select(a => a.ToAction());
         if (all.Length == 0)
-            return new(plan, course.CourseId, WorkProgress.Of(plan.Work.Steps, actions));
+            return new(plan, course.CourseId, WorkProgress.Of(plan.Work.Steps, actions))
+            {
+                TimesFirstCuts = !course.FirstCutsUntimed,
+            };
         var joined = RemakeSteps.Join(
             plan.Work,
             [.. all.Select(r => r.Made)],
@@ -83,7 +88,11 @@ internal static class Standing
         );
         var settled = joined.Settled.Select(id => Said(id, StepActionKind.Tick));
         var progress = WorkProgress.Of(joined.Steps, [.. WithSettled(said, all), .. settled]);
-        return new(plan, course.CourseId, progress) { Remade = joined };
+        return new(plan, course.CourseId, progress)
+        {
+            Remade = joined,
+            TimesFirstCuts = !course.FirstCutsUntimed,
+        };
     }
 
     // A spoiled piece is settled once its remake is chosen; it may be spoiled again after that.
