@@ -19,8 +19,8 @@ public sealed class ProgressStore(
     ClassNews news
 ) : IDisposable
 {
-    private readonly PlansInHand inHand = new(plans);
-    private readonly RemakesInHand remakesInHand = new();
+    private readonly PlansInHand inHand = new(plans, news);
+    private readonly RemakesInHand remakesInHand = new(news);
     private readonly Turns oneAtATime = new();
 
     /// <summary>A plan and how far it is done; null when it is not the viewer's.</summary>

@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Progress;
 using ShopClass.Core.Remakes;
 using ShopClass.Core.Sawing.Steps;
+using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Store;
@@ -12,11 +13,19 @@ namespace ShopClass.Data.Progress;
 /// <summary>A remake with its steps, and when it was chosen.</summary>
 internal sealed record RemakeInHand(RemakeMade Made, DateTime MadeUtc);
 
-/// <summary>Stored remakes never change either, so those of plans that are worked by are kept unpacked.</summary>
+/// <summary>Stored remakes never change either, so those of plans that are worked by are kept unpacked, until names go.</summary>
 internal sealed class RemakesInHand
 {
     private const int Most = 300;
     private readonly ConcurrentDictionary<Guid, RemakeInHand> kept = new();
+
+    public RemakesInHand(ClassNews news) => _ = news.Listen(Hear);
+
+    private void Hear(News news)
+    {
+        if (news.Kind is NewsKind.Ended)
+            kept.Clear();
+    }
 
     /// <summary>The remakes of these plans, each plan's in the order they were chosen.</summary>
     public async Task<ILookup<Guid, RemakeInHand>> OfAsync(
