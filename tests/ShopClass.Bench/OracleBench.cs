@@ -6,8 +6,9 @@ using ShopClass.Core.Tests.Planning;
 namespace ShopClass.Bench;
 
 /// <summary>
-/// The planner beside a general solver (CP-SAT) on the same random cases: one board, one goal, the least length. Both must
-/// come to the same value; the times are set side by side.
+/// The planner beside a general solver (CP-SAT) on the same random cases of one board. Both must come to the same value of
+/// the first goal: the length used, or the sawing, which is the first goal of the usual ones that differs on one board. The
+/// solver proves that goal alone; the planner proves all five in their order and grants the wishes.
 /// </summary>
 internal static class OracleBench
 {
@@ -16,37 +17,75 @@ internal static class OracleBench
     public static int Run(Arguments arguments)
     {
         var (count, parts) = (arguments.Number("count", 10), arguments.Number("parts", 9));
-        var random = new Random(arguments.Number("seed", 1));
-        _ = Planner.Plan(Case(new Random(0), parts));
-        double planner = 0,
-            solver = 0;
-        var ratios = new List<double>();
+        var seed = arguments.Number("seed", 1);
         var different = 0;
-        for (var i = 0; i < count; i++)
+        foreach (var goal in (PlanGoal[])[PlanGoal.SawingEffort, PlanGoal.LengthUsed])
         {
-            var request = Case(random, parts);
-            var watch = Stopwatch.StartNew();
-            var plan = Planner.Plan(request);
-            var ours = watch.Elapsed.TotalMilliseconds;
-            watch.Restart();
-            var least = Oracle(request).LeastLength(Unit);
-            var theirs = watch.Elapsed.TotalMilliseconds;
-            var same = plan.IsComplete
-                ? plan.IsBestPossible && plan.Goals[0].Value == least?.Ticks
-                : least is null;
-            different += same ? 0 : 1;
-            ratios.Add(theirs / ours);
-            (planner, solver) = (planner + ours, solver + theirs);
-            Console.WriteLine(
-                $"{i}: {(plan.IsComplete ? $"{plan.Goals[0].Value / Unit.Ticks} units" : "does not fit")}, planner {ours:0.0} ms, solver {theirs:0.0} ms, ratio {theirs / ours:0}, {(same ? "same" : "DIFFERENT")}"
-            );
+            var random = new Random(0);
+            // What runs often is compiled a second time; a server has that behind it.
+            for (var i = 0; i < 30; i++)
+                _ = Planner.Plan(Case(random, parts) with { Goals = [goal] });
+            random = new(seed);
+            var times = new List<Times>();
+            for (var i = 0; i < count; i++)
+            {
+                var (time, isSame) = Compare(i, Case(random, parts) with { Goals = [goal] });
+                times.Add(time);
+                different += isSame ? 0 : 1;
+            }
+
+            Print(goal, parts, times);
         }
 
-        ratios.Sort();
-        Console.WriteLine(
-            $"cases {count}, parts {parts}: different values {different}; ms on average: planner {planner / count:0.0}, solver {solver / count:0.0}; ratio of sums {solver / planner:0}, median {ratios[count / 2]:0}, least {ratios[0]:0.0}"
-        );
+        Console.WriteLine($"different values: {different}");
         return different == 0 ? 0 : 2;
+    }
+
+    /// <summary>Milliseconds of the clock and of the processor.</summary>
+    private readonly record struct Times(double Ours, double OurOwn, double Theirs, double TheirOwn)
+    {
+        public double Ratio => TheirOwn / OurOwn;
+    }
+
+    private static (Times Times, bool IsSame) Compare(int number, PlanningRequest request)
+    {
+        var (plan, ours, ourOwn) = Timed(() => Planner.Plan(request));
+        var (least, theirs, theirOwn) = Timed(() => Least(request));
+        var isSame = plan.IsComplete
+            ? plan.IsBestPossible && plan.Goals[0].Value == least
+            : least is null;
+        var times = new Times(ours, ourOwn, theirs, theirOwn);
+        Console.WriteLine(
+            $"{number}: {(plan.IsComplete ? "fits" : "does not fit")}, planner {ourOwn:0.0} ms, solver {theirOwn:0.0} ms, ratio {times.Ratio:0}, {(isSame ? "same" : "DIFFERENT")}"
+        );
+        return (times, isSame);
+    }
+
+    private static (T Result, double Clock, double Own) Timed<T>(Func<T> work)
+    {
+        var watch = Stopwatch.StartNew();
+        var before = ThreadTime.Milliseconds;
+        var result = work();
+        return (result, watch.Elapsed.TotalMilliseconds, ThreadTime.Milliseconds - before);
+    }
+
+    /// <summary>The least of the first goal, in its own unit; null where the parts do not fit.</summary>
+    private static Int128? Least(PlanningRequest request)
+    {
+        var oracle = Oracle(request);
+        if (request.Goals[0] is PlanGoal.LengthUsed)
+            return oracle.LeastLength(Unit)?.Ticks;
+        return oracle.LeastSawing(request.Rules.NarrowestOffcut, Unit) is { } sawn
+            ? (Int128)sawn * Unit.Ticks * request.Boards[0].Thickness.Ticks
+            : null;
+    }
+
+    private static void Print(PlanGoal goal, int parts, List<Times> times)
+    {
+        var ratios = times.Select(t => t.Ratio).Order().ToList();
+        Console.WriteLine(
+            $"first goal {goal}, cases {times.Count}, parts {parts}; ms of the processor on average: planner, all goals {times.Average(t => t.OurOwn):0.0}, solver, first goal {times.Average(t => t.TheirOwn):0.0}; on the clock {times.Average(t => t.Ours):0.0} and {times.Average(t => t.Theirs):0.0}; ratio of sums {times.Sum(t => t.TheirOwn) / times.Sum(t => t.OurOwn):0.0}, median {ratios[ratios.Count / 2]:0.0}, least {ratios[0]:0.0}"
+        );
     }
 
     /// <summary>Different parts on a grid of 10 mm, kerf 10, one board that holds them loosely.</summary>
@@ -73,10 +112,7 @@ internal static class OracleBench
                         )
                 ),
             ]
-        ) with
-        {
-            Goals = [PlanGoal.LengthUsed],
-        };
+        );
     }
 
     private static SmallOracle Oracle(PlanningRequest request) =>

@@ -1,6 +1,7 @@
 using ShopClass.Core.Lumber;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Planning;
+using ShopClass.Core.Planning.Search;
 using ShopClass.Core.Tests.Planning;
 
 namespace ShopClass.Bench;
@@ -28,14 +29,34 @@ internal static class RatioBench
         Console.WriteLine(
             "project, unit, clear ms, ratio, with a knot ms, ratio, ten inches short ms, ratio"
         );
-        foreach (var name in Projects)
+        foreach (var (name, unit) in All)
+            Print(name, unit, rounds, sort);
+        Console.WriteLine("project, unit, search ms, search and wishes ms, ratio");
+        var (searched, granted) = (0.0, 0.0);
+        foreach (var (name, unit) in All)
         {
-            foreach (var unit in new[] { UnitSystem.Inch, UnitSystem.Metric })
-                Print(name, unit, rounds, sort);
+            var (without, with) = Wishes(DemoProjects.Find(name, unit), rounds);
+            (searched, granted) = (searched + without, granted + with);
+            Console.WriteLine(
+                $"{name}, {unit}, {without:0.00}, {with:0.00}, {with / without:0.00}"
+            );
         }
 
+        Console.WriteLine($"all, {searched:0.00}, {granted:0.00}, {granted / searched:0.00}");
         return 0;
     }
+
+    private static IEnumerable<(string Name, UnitSystem Unit)> All =>
+        from name in Projects
+        from unit in new[] { UnitSystem.Inch, UnitSystem.Metric }
+        select (name, unit);
+
+    /// <summary>The same plan searched for without granting wishes, and with.</summary>
+    private static (double Without, double With) Wishes(PlanningRequest request, int rounds) =>
+        (
+            Yardstick.Quickest(rounds, () => new PlanSearch(request, null, default).Run()),
+            Yardstick.Quickest(rounds, () => Planner.Plan(request))
+        );
 
     private static void Print(string name, UnitSystem unit, int rounds, double sort)
     {

@@ -22,7 +22,6 @@ internal static class FileFields
         "precision",
         "rules",
         "boardsWaitForYes",
-        "firstCutsUntimed",
         "techniques",
         "projects",
         "students",

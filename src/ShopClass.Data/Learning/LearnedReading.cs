@@ -134,23 +134,10 @@ internal static class LearnedReading
         {
             var plan = PlanSnapshot.Unpack(row.Snapshot);
             var parts = plan.Request.Project.Parts;
-            IReadOnlyList<Step> steps = row.Work is { } work
-                ? PlanSnapshot.UnpackWork(work).Steps
-                : [];
-            var done = Done(said[row.Id]);
-            var pieces = steps
-                .Where(s => done.Contains(s.Id))
-                .SelectMany(MadeAt)
-                .Select(p => p.Split('.')[0])
-                .Distinct();
-            List<string> letters = [.. LettersOf(pieces, parts)];
-            if (letters.Count == 0)
+            var pieces = PiecesDone(row.Work, said[row.Id]);
+            if (pieces.Count == 0)
                 continue;
-            // What is half sawn does not tell yet what it wastes.
-            if (
-                plan.Plan.IsComplete
-                && steps.Where(s => s.Cut is not null).All(s => done.Contains(s.Id))
-            )
+            if (plan.Plan.IsComplete)
                 sawn.Add(
                     (
                         plan,
@@ -163,7 +150,7 @@ internal static class LearnedReading
                         ]
                     )
                 );
-            made.AddRange(letters);
+            made.AddRange(LettersOf(pieces.Select(p => p.Split('.')[0]).Distinct(), parts));
             made.AddRange(remakes[row.Id].Select(r => r.Part));
             spoiled.AddRange(
                 LettersOf(
@@ -197,13 +184,8 @@ internal static class LearnedReading
         IReadOnlyList<Part> parts
     ) => pieces.Select(p => WoodUsed.PartOf(p, parts)).Where(p => p.Length > 0);
 
-    // A blank is made when the breakdown leaves it, or when a later step has worked on it.
-    private static IEnumerable<string> MadeAt(Step step) =>
-        step.Kind <= StepKind.Rip
-            ? step.Leaves.Where(l => l.Use is PieceUse.Work).Select(l => l.Name)
-            : step.Pieces;
-
-    private static HashSet<string> Done(IEnumerable<StepActionRow> said)
+    // Pieces that steps which are done have worked on or left.
+    private static HashSet<string> PiecesDone(byte[]? work, IEnumerable<StepActionRow> said)
     {
         var done = new HashSet<string>(StringComparer.Ordinal);
         foreach (var action in said)
@@ -214,7 +196,15 @@ internal static class LearnedReading
                 done.Remove(action.StepId);
         }
 
-        return done;
+        return work is null
+            ? []
+            :
+            [
+                .. PlanSnapshot
+                    .UnpackWork(work)
+                    .Steps.Where(s => done.Contains(s.Id))
+                    .SelectMany(ActionChecks.PiecesOf),
+            ];
     }
 
     private sealed record PlanDone(Guid Id, string Project, byte[] Snapshot, byte[]? Work);

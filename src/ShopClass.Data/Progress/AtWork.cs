@@ -1,4 +1,3 @@
-using ShopClass.Core.Paces;
 using ShopClass.Core.Progress;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Students;
@@ -13,13 +12,12 @@ internal static class AtWork
         CourseOf course,
         StoredPlan? plan,
         IEnumerable<RemakeInHand> remakes,
-        IReadOnlyList<StepActionRow> said,
-        StepPace pace
+        IReadOnlyList<StepActionRow> said
     )
     {
         if (plan is null)
             return new(student.Id, student.Shown, null, null, [], [], [], []);
-        var inHand = Standing.Of(plan, course, remakes, said) with { Pace = pace };
+        var inHand = Standing.Of(plan, course, remakes, said);
         var progress = inHand.Progress;
         return new(
             student.Id,

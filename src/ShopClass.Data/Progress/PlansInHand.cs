@@ -7,20 +7,12 @@ namespace ShopClass.Data.Progress;
 
 /// <summary>
 /// Stored plans never change, so those that are worked by are kept unpacked. Whether somebody may see one is asked
-/// before, every time. Only names go from them, when a course is long over: then nothing is kept.
+/// before, every time.
 /// </summary>
-internal sealed class PlansInHand
+internal sealed class PlansInHand(PlanStore plans)
 {
     private const int Most = 300;
     private readonly ConcurrentDictionary<Guid, Kept> kept = new();
-    private readonly PlanStore plans;
-
-    public PlansInHand(PlanStore plans, ClassNews news)
-    {
-        this.plans = plans;
-        // For as long as the app runs, as this is kept too.
-        _ = news.Listen(Hear);
-    }
 
     /// <summary>The plan; null when it is not the viewer's.</summary>
     /// <param name="viewer">Who asks.</param>
@@ -45,12 +37,6 @@ internal sealed class PlansInHand
             kept.Clear();
         kept[planId] = new(plan, notes);
         return plan;
-    }
-
-    private void Hear(News news)
-    {
-        if (news.Kind is NewsKind.Ended)
-            kept.Clear();
     }
 
     private sealed record Kept(StoredPlan Plan, IReadOnlyList<TechniqueNote>? Notes);

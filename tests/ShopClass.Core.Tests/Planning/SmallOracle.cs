@@ -8,7 +8,7 @@ namespace ShopClass.Core.Tests.Planning;
 /// sections onto boards, each adding a kerf. Nothing of the planner is used. A strip is named after its first blank, a
 /// section after its first strip, so that nothing is counted twice.
 /// </summary>
-internal sealed class SmallOracle
+internal sealed partial class SmallOracle
 {
     private readonly CpModel model = new();
     private readonly (long Along, long Across)[] blanks;

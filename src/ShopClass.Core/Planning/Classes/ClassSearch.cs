@@ -1,3 +1,4 @@
+using ShopClass.Core.Planning.Classes.Kits;
 using ShopClass.Core.Planning.Classes.Staged;
 
 namespace ShopClass.Core.Planning.Classes;
@@ -39,7 +40,7 @@ internal sealed class ClassSearch(
     {
         var copies = Copies();
         var boards = new List<(CutBoard Board, int? Kit)>();
-        var bound = KitsBound(copies);
+        var bound = PooledBound(copies);
         for (var kit = 1; kit <= request.AllKits; )
         {
             var (layouts, bounds) = wood.For(1, spareParts: false, copies);
@@ -59,18 +60,35 @@ internal sealed class ClassSearch(
             boards.AddRange(cut.Select(b => (b, (int?)0)));
         }
 
+        if (IsEveryKitWhole(boards))
+        {
+            var spares = SparesBound();
+            (boards, var kits) = new KitsBySets(request, wood, effort).Improve(boards);
+            bound = Math.Max(bound, kits + spares);
+        }
+
         var cost = boards.Sum(b => wood.Sources[b.Board.Plank].Cost);
         return new(boards, cost, Math.Min(cost, bound), effort.Taken);
     }
 
-    /// <summary>What the kits cost at least: each by itself with all boards to choose from, or all together pooled.</summary>
-    private long KitsBound(int[] copies)
+    private bool IsEveryKitWhole(IReadOnlyList<(CutBoard Board, int? Kit)> boards) =>
+        boards.Where(b => b.Kit > 0).Sum(b => b.Board.Pieces.Count())
+        == request.AllKits * wood.Kinds.Sum(k => k.Items.Count);
+
+    /// <summary>What all pieces cost at least, pooled.</summary>
+    private long PooledBound(int[] copies)
     {
-        var (one, clear) = wood.For(1, spareParts: false, copies);
-        var (_, each) = Pack(one, clear, effort.Share(KitShare));
-        var (all, allClear) = wood.For(request.AllKits, spareParts: true, copies);
-        var (_, pooled) = Pack(all, allClear, effort.Share(KitShare));
-        return Math.Max(each * request.AllKits, pooled);
+        var (all, clear) = wood.For(request.AllKits, spareParts: true, copies);
+        return Pack(all, clear, effort.Share(KitShare)).Bound;
+    }
+
+    /// <summary>What boards for the spare parts cost at least, with all boards to choose from.</summary>
+    private long SparesBound()
+    {
+        if (request.SpareParts.Values.All(n => n == 0))
+            return 0;
+        var (spares, clear) = wood.For(0, spareParts: true, Copies());
+        return Pack(spares, clear, effort.Share(KitShare)).Bound;
     }
 
     private (IReadOnlyList<CutBoard> Boards, long Bound) Pack(

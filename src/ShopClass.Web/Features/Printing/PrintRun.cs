@@ -1,5 +1,4 @@
 using ShopClass.Core.Orders;
-using ShopClass.Core.Paces;
 using ShopClass.Data.Access;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
@@ -96,22 +95,18 @@ public sealed class PrintRun(
 
     private Manuscript ForStudent(SheetKind kind, StudentView student, StoredPlan plan)
     {
-        var pace = StepPace.Of(source.Pace, student.Id.ToString());
         if (kind is SheetKind.StepCards)
             return StepSheet.Of(
                 new(
                     source.Course.Name,
                     student.Shown,
                     plan.Checked,
-                    pace.Of(plan.Work, plan.Checked.Request.Boards),
+                    plan.Work,
                     plan.Number,
                     plan.MadeUtc,
                     today,
                     plan.IsOutOfDate
-                )
-                {
-                    Basis = pace.Basis,
-                },
+                ),
                 choice.Paper
             );
         var content = new KitSheetContent(

@@ -1,5 +1,6 @@
 using System.Security.Claims;
 using Microsoft.Net.Http.Headers;
+using ShopClass.Core.Lessons;
 using ShopClass.Data.Progress;
 using ShopClass.Print.Sheets;
 using ShopClass.Web.Features.Account;
@@ -58,7 +59,7 @@ internal static class ClassSheetRoutes
                             var open = who.InHand!.Progress.Steps.Where(s => !s.IsDone);
                             return TakeHomeSheet.Make(
                                 Content(now, who),
-                                [.. open.Select(s => who.InHand.Paced(s.Step))],
+                                [.. open.Select(s => s.Step)],
                                 paper
                             );
                         }
@@ -74,7 +75,13 @@ internal static class ClassSheetRoutes
         return CatchUpSheet.Make(
             Content(now, who),
             $"{lesson + 1}. {asked.Title}, {LessonLines.Date(asked.Date)}",
-            ClassNow.MissedBy(who, plan, lesson),
+            Core.Lessons.CatchUp.For(
+                plan.Request,
+                plan.Plan,
+                who.StudentId.ToString(),
+                who.InHand!.Progress,
+                lesson
+            ),
             paper
         );
     }
@@ -87,10 +94,7 @@ internal static class ClassSheetRoutes
             who.InHand.Plan.Number,
             now.Course.Rules.Unit,
             now.Plans.Day
-        )
-        {
-            Basis = who.InHand.Pace.Basis,
-        };
+        );
 
     /// <summary>What every sheet here needs.</summary>
     private sealed record Asked(

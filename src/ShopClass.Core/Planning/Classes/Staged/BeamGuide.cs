@@ -3,18 +3,12 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 /// <summary>What makes a half-done packing promising: little waste, and big pieces gone first. Smaller is better.</summary>
 /// <param name="Start">Added to the waste, so that early packings without any are told apart by their pieces.</param>
 /// <param name="Power">Whether the mean size of the pieces packed counts: 0 not, 1 fully, else by its root.</param>
-/// <param name="ByPrice">Whether a piece's worth is half its price in the linear programme, not only its area.</param>
 /// <param name="IsSquared">Whether the mean is weighted by size.</param>
-internal readonly record struct BeamGuide(
-    double Start,
-    int Power,
-    bool ByPrice = false,
-    bool IsSquared = false
-)
+internal readonly record struct BeamGuide(double Start, int Power, bool IsSquared = false)
 {
     /// <summary>Those that do well on many kinds of cases, best first.</summary>
     public static IReadOnlyList<BeamGuide> Usual { get; } =
-    [new(0.1, 1), new(0, 1), new(0.1, 2), new(0, 0), new(0.3, 1)];
+    [new(0.1, 1), new(0, 1), new(0.1, 2), new(0, 0), new(0.3, 1), new(0.03, 2, true)];
 
     public double Of(double wasted, double meanShare) =>
         Power switch
@@ -64,28 +58,40 @@ internal static class BeamLog
         var moves = new Stack<Laid>();
         for (var at = last; at >= 0; at = log[at].Before)
             moves.Push(log[at].Laid);
-        var boards = new List<(int Plank, List<List<List<(int, Way)>>> Sections)>();
+        var boards = new List<CutBoard>();
+        var one = new List<Laid>();
         foreach (var move in moves)
         {
-            if (move.Level < 0)
-                boards.Add((move.Plank, []));
-            if (move.Level <= 0)
-                boards[^1].Sections.Add([]);
-            if (move.Level <= 1)
-                boards[^1].Sections[^1].Add([]);
-            boards[^1].Sections[^1][^1].Add((move.Piece, move.Way));
+            if (move.Level < 0 && one.Count > 0)
+            {
+                boards.Add(Board(one));
+                one.Clear();
+            }
+
+            one.Add(move);
         }
 
-        return
-        [
-            .. boards.Select(b => new CutBoard(
-                b.Plank,
-                [
-                    .. b.Sections.Select(s => new CutSection([
-                        .. s.Select(strip => new CutStrip(strip)),
-                    ])),
-                ]
-            )),
-        ];
+        if (one.Count > 0)
+            boards.Add(Board(one));
+        return boards;
+    }
+
+    /// <summary>What was laid on one board, as a board cut up.</summary>
+    public static CutBoard Board(IReadOnlyList<Laid> laid)
+    {
+        var sections = new List<List<List<(int, Way)>>>();
+        foreach (var move in laid)
+        {
+            if (move.Level <= 0)
+                sections.Add([]);
+            if (move.Level <= 1)
+                sections[^1].Add([]);
+            sections[^1][^1].Add((move.Piece, move.Way));
+        }
+
+        return new(
+            laid[0].Plank,
+            [.. sections.Select(s => new CutSection([.. s.Select(strip => new CutStrip(strip))]))]
+        );
     }
 }

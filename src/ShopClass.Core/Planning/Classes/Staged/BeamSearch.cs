@@ -58,16 +58,18 @@ internal sealed class BeamSearch
     /// <param name="width">How many half-done packings are kept.</param>
     /// <param name="guide">What is called promising.</param>
     /// <param name="below">Only packings cheaper than this are looked for.</param>
-    /// <param name="factors">What was learned about the pieces' worth, where something was.</param>
+    /// <param name="pool">Takes in the boards cut up on the way, where they are wanted.</param>
+    /// <param name="worths">What each piece is worth, where that is known better than by its area.</param>
     public IReadOnlyList<CutBoard>? Run(
         int width,
         BeamGuide guide,
         long below,
-        double[]? factors = null
+        BoardPool? pool = null,
+        double[]? worths = null
     )
     {
         log.Clear();
-        values = Values(guide, factors);
+        values = worths ?? worth.PieceArea;
         beam.Begin(width, [.. cutting.Pieces.Select(p => p.Count)]);
         for (var level = 0; level < count; level++)
         {
@@ -75,8 +77,11 @@ internal sealed class BeamSearch
                 Spread(n, guide, below);
             var looks = beam.Looks;
             beam.Looks = 0;
-            if (!effort.Take(looks) || !Advance(width))
-                return null;
+            if (effort.Take(looks) && Advance(width))
+                continue;
+            if (pool is not null)
+                effort.Take(pool.Collect(log));
+            return null;
         }
 
         return BeamLog.Boards(log, beam.Nodes[0].Log);
@@ -234,16 +239,6 @@ internal sealed class BeamSearch
             : (node.Packed + own) / (node.Count + 1);
         beam.Add(move, guide.Of(wasted, mean * shares[move.Plank]) * (1 + paid / used));
     }
-
-    /// <summary>By area, or half by the pieces' prices; corrected by what was learned.</summary>
-    private double[] Values(BeamGuide guide, double[]? factors) =>
-        [
-            .. worth.PieceArea.Select(
-                (area, k) =>
-                    (prices is null || !guide.ByPrice ? area : (area + prices[k]) / 2)
-                    * (factors is null ? 1 : factors[k])
-            ),
-        ];
 
     private BeamNode Made(in BeamNode node, BeamMove move, int left)
     {

@@ -46,7 +46,7 @@ internal sealed class Diving(Cutting cutting, Effort effort, double[]? prices)
         var any = false;
         foreach (var (column, times) in mixture)
         {
-            for (var t = 0; t < (int)Math.Floor(times + 1e-6); t++)
+            for (var t = 0; t < (int)Math.Floor(times + 1e-3); t++)
                 any |= Take(column);
         }
 

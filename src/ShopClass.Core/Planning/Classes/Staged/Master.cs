@@ -15,7 +15,7 @@ internal sealed class Master
     private readonly Cutting cutting;
     private readonly int[] finite;
     private readonly int rows;
-    private readonly double[] right;
+    private readonly double[] asked;
     private readonly double standIn;
     private readonly List<Column> columns = [];
     private readonly List<(int Row, double Value)[]> entries = [];
@@ -33,11 +33,11 @@ internal sealed class Master
         this.cutting = cutting;
         finite = [.. Enumerable.Range(0, copies.Count).Where(p => copies[p] < int.MaxValue)];
         rows = demand.Count + finite.Length;
-        right = [.. demand.Select(d => (double)d), .. finite.Select(p => (double)copies[p])];
+        asked = [.. demand.Select(d => (double)d), .. finite.Select(p => (double)copies[p])];
         standIn = 4.0 * Math.Max(1, cutting.Planks.Max(p => p.Cost));
         inverse = new double[rows, rows];
         basis = new int[rows];
-        basic = [.. right];
+        basic = [.. asked.Select((a, r) => a + Nudge(r))];
         duals = new double[rows];
         entering = new double[rows];
         for (var r = 0; r < rows; r++)
@@ -61,7 +61,7 @@ internal sealed class Master
         {
             var sum = 0.0;
             for (var r = 0; r < rows; r++)
-                sum += basic[r] * CostOf(basis[r]);
+                sum += asked[r] * duals[r];
             return sum;
         }
     }
@@ -116,6 +116,12 @@ internal sealed class Master
         FillDuals();
         return looks;
     }
+
+    /// <summary>
+    /// A hair more is asked for, of each row another, so that no two rows run out together: otherwise the exchanges may go
+    /// round in circles without end.
+    /// </summary>
+    private static double Nudge(int row) => 1e-6 * (1 + (row + 1) * 0.6180339887498949 % 1);
 
     private double CostOf(int variable) =>
         variable >= 0 ? columns[variable].Cost

@@ -36,7 +36,7 @@ internal sealed class Rounding(Cutting cutting, Effort effort, double[]? prices)
             yield return
             [
                 .. mixture
-                    .Select(m => (m.Column, (int)Math.Floor(m.Times + 1e-6) - less))
+                    .Select(m => (m.Column, (int)Math.Floor(m.Times + 1e-3) - less))
                     .Where(m => m.Item2 > 0),
             ];
         }
