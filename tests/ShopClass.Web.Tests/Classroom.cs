@@ -41,6 +41,7 @@ public sealed class Classroom : IAsyncDisposable
         Page.Services.AddSingleton(store.Plans);
         Page.Services.AddSingleton(store.Remakes);
         Page.Services.AddSingleton(store.Starts);
+        Page.Services.AddSingleton(store.Paces);
         Page.Services.AddSingleton<ShopClass.Web.Features.Guide.GuideShelf>();
         Page.Services.AddSingleton(
             new SuppliesAtHand(

@@ -158,6 +158,9 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                     b.Property<bool>("BoardsWaitForYes")
                         .HasColumnType("INTEGER");
 
+                    b.Property<bool>("FirstCutsUntimed")
+                        .HasColumnType("INTEGER");
+
                     b.Property<bool>("IsArchived")
                         .HasColumnType("INTEGER");
 

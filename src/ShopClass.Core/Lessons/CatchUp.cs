@@ -30,12 +30,14 @@ public static class CatchUp
     /// <param name="studentId">Whose.</param>
     /// <param name="progress">How their steps stand.</param>
     /// <param name="lesson">The missed lesson, from 0.</param>
+    /// <param name="paced">A step with its time by the pace that was learned; null for the table's.</param>
     public static IReadOnlyList<MissedStep> For(
         LessonRequest request,
         LessonPlan plan,
         string studentId,
         WorkProgress progress,
-        int lesson
+        int lesson,
+        Func<Step, Step>? paced = null
     )
     {
         if (request.Students.FirstOrDefault(s => s.StudentId == studentId)?.Work is not { } work)
@@ -62,7 +64,13 @@ public static class CatchUp
                     .All(o => IsMarking(o.Step) || preCut.Contains(o.Step.Number));
             if (canBePreCut)
                 preCut.Add(state.Step.Number);
-            missed.Add(new(state.Step, !seen.Contains(step.Skill), canBePreCut));
+            missed.Add(
+                new(
+                    paced?.Invoke(state.Step) ?? state.Step,
+                    !seen.Contains(step.Skill),
+                    canBePreCut
+                )
+            );
         }
 
         return missed;

@@ -30,4 +30,8 @@ public sealed record ClassState(
     IReadOnlyList<string> Prepare,
     IReadOnlyList<string> Show,
     IReadOnlyList<ClassStateLine> Students
-);
+)
+{
+    /// <summary>What the minutes rest on, in a sentence; empty where none are shown.</summary>
+    public string Basis { get; init; } = "";
+}

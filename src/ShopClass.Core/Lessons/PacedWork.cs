@@ -19,16 +19,11 @@ public static class PacedWork
         CoursePace course,
         PaceFactor student,
         Func<Step, string> speciesOf
-    ) =>
-        work with
-        {
-            Steps =
-            [
-                .. work.Steps.Select(s =>
-                    At(s, PaceEstimate.For(course.Of(s.Kind, speciesOf(s)), student))
-                ),
-            ],
-        };
+    ) => work with { Steps = [.. work.Steps.Select(s => At(s, course, student, speciesOf(s)))] };
+
+    /// <summary>One step with its time by the course's pace for its kind and species, times the student's.</summary>
+    public static Step At(Step step, CoursePace course, PaceFactor student, string speciesId) =>
+        At(step, PaceEstimate.For(course.Of(step.Kind, speciesId), student));
 
     private static Step At(Step step, int hundredths) =>
         hundredths == 100 || step.Time.Busy == 0

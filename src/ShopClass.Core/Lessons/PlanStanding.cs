@@ -33,13 +33,15 @@ public sealed record PlanStanding(
     /// <param name="studentId">Whose work.</param>
     /// <param name="progress">How their steps stand.</param>
     /// <param name="day">The day.</param>
+    /// <param name="paced">A step as it stands now with its time by the pace learned since; null for the times the plan was made with.</param>
     /// <returns>Null for a student the plan has no work of.</returns>
     public static PlanStanding? Of(
         LessonRequest request,
         LessonPlan plan,
         string studentId,
         WorkProgress progress,
-        DateOnly day
+        DateOnly day,
+        Func<Step, Step>? paced = null
     )
     {
         if (request.Students.FirstOrDefault(s => s.StudentId == studentId)?.Work is not { } work)
@@ -49,11 +51,12 @@ public sealed record PlanStanding(
         List<Step> today = [];
         List<Step> early = [];
         var todayDone = 0;
-        foreach (var step in work.Steps)
+        foreach (var planned in work.Steps)
         {
-            if (progress.Find(step.Id) is not { } state)
+            if (progress.Find(planned.Id) is not { } state)
                 continue;
-            var date = lessonOf.TryGetValue(step.Number, out var lesson)
+            var step = paced is null ? planned : paced(state.Step);
+            var date = lessonOf.TryGetValue(planned.Number, out var lesson)
                 ? request.Lessons[lesson].Date
                 : DateOnly.MaxValue;
             if (date == day)

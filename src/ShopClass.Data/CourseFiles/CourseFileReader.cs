@@ -190,6 +190,7 @@ internal static class CourseFileReader
             Lessons = LessonReader.Read(node, students, findings),
             TechniqueNotes = TechniqueReader.Read(node),
             Learned = LearnedFile.Read(node, findings),
+            FirstCutsUntimed = node.Flag("firstCutsUntimed"),
             BoardsWaitForYes = node.Flag("boardsWaitForYes"),
         };
     }

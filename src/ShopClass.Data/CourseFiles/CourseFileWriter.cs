@@ -33,6 +33,7 @@ internal static class CourseFileWriter
             ["rules"] = Rules(course.Rules),
         };
         Add(all, "boardsWaitForYes", course.BoardsWaitForYes);
+        Add(all, "firstCutsUntimed", course.FirstCutsUntimed);
         all["projects"] = new JArray(projects.Select(p => Project(p, p.ToProject(), unit)));
         all["students"] = new JArray(students.Select(s => s.Written));
         Add(

@@ -42,6 +42,9 @@ internal sealed record CourseDraft(
     /// <summary>What the course it was written from has learned.</summary>
     public Learned Learned { get; init; } = Learned.Nothing;
 
+    /// <summary>Whether a student's first cuts are not asked to be timed.</summary>
+    public bool FirstCutsUntimed { get; init; }
+
     /// <summary>Whether a board waits for the instructor's yes before it is sawn.</summary>
     public bool BoardsWaitForYes { get; init; }
 }
@@ -67,6 +70,7 @@ internal static class Drafts
             Rules = draft.Rules,
             TechniqueNotes = draft.TechniqueNotes,
             BoardsWaitForYes = draft.BoardsWaitForYes,
+            FirstCutsUntimed = draft.FirstCutsUntimed,
             MadeUtc = madeUtc,
             Version = Guid.NewGuid(),
         };

@@ -22,6 +22,7 @@ internal static class FileFields
         "precision",
         "rules",
         "boardsWaitForYes",
+        "firstCutsUntimed",
         "techniques",
         "projects",
         "students",

@@ -30,6 +30,9 @@ public sealed class CourseRow
     /// <summary>Whether a board waits for the instructor's yes before it is sawn.</summary>
     public bool BoardsWaitForYes { get; set; }
 
+    /// <summary>Whether a student's first three cuts are not asked to be timed.</summary>
+    public bool FirstCutsUntimed { get; set; }
+
     public DateTime MadeUtc { get; set; }
 
     public Guid Version { get; set; }

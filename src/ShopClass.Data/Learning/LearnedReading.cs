@@ -134,10 +134,23 @@ internal static class LearnedReading
         {
             var plan = PlanSnapshot.Unpack(row.Snapshot);
             var parts = plan.Request.Project.Parts;
-            var pieces = PiecesDone(row.Work, said[row.Id]);
-            if (pieces.Count == 0)
+            IReadOnlyList<Step> steps = row.Work is { } work
+                ? PlanSnapshot.UnpackWork(work).Steps
+                : [];
+            var done = Done(said[row.Id]);
+            var pieces = steps
+                .Where(s => done.Contains(s.Id))
+                .SelectMany(MadeAt)
+                .Select(p => p.Split('.')[0])
+                .Distinct();
+            List<string> letters = [.. LettersOf(pieces, parts)];
+            if (letters.Count == 0)
                 continue;
-            if (plan.Plan.IsComplete)
+            // What is half sawn does not tell yet what it wastes.
+            if (
+                plan.Plan.IsComplete
+                && steps.Where(s => s.Cut is not null).All(s => done.Contains(s.Id))
+            )
                 sawn.Add(
                     (
                         plan,
@@ -150,7 +163,7 @@ internal static class LearnedReading
                         ]
                     )
                 );
-            made.AddRange(LettersOf(pieces.Select(p => p.Split('.')[0]).Distinct(), parts));
+            made.AddRange(letters);
             made.AddRange(remakes[row.Id].Select(r => r.Part));
             spoiled.AddRange(
                 LettersOf(
@@ -184,8 +197,13 @@ internal static class LearnedReading
         IReadOnlyList<Part> parts
     ) => pieces.Select(p => WoodUsed.PartOf(p, parts)).Where(p => p.Length > 0);
 
-    // Pieces that steps which are done have worked on or left.
-    private static HashSet<string> PiecesDone(byte[]? work, IEnumerable<StepActionRow> said)
+    // A blank is made when the breakdown leaves it, or when a later step has worked on it.
+    private static IEnumerable<string> MadeAt(Step step) =>
+        step.Kind <= StepKind.Rip
+            ? step.Leaves.Where(l => l.Use is PieceUse.Work).Select(l => l.Name)
+            : step.Pieces;
+
+    private static HashSet<string> Done(IEnumerable<StepActionRow> said)
     {
         var done = new HashSet<string>(StringComparer.Ordinal);
         foreach (var action in said)
@@ -196,15 +214,7 @@ internal static class LearnedReading
                 done.Remove(action.StepId);
         }
 
-        return work is null
-            ? []
-            :
-            [
-                .. PlanSnapshot
-                    .UnpackWork(work)
-                    .Steps.Where(s => done.Contains(s.Id))
-                    .SelectMany(ActionChecks.PiecesOf),
-            ];
+        return done;
     }
 
     private sealed record PlanDone(Guid Id, string Project, byte[] Snapshot, byte[]? Work);

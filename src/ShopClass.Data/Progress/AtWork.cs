@@ -1,3 +1,4 @@
+using ShopClass.Core.Paces;
 using ShopClass.Core.Progress;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Students;
@@ -12,12 +13,13 @@ internal static class AtWork
         CourseOf course,
         StoredPlan? plan,
         IEnumerable<RemakeInHand> remakes,
-        IReadOnlyList<StepActionRow> said
+        IReadOnlyList<StepActionRow> said,
+        StepPace pace
     )
     {
         if (plan is null)
             return new(student.Id, student.Shown, null, null, [], [], [], []);
-        var inHand = Standing.Of(plan, course, remakes, said);
+        var inHand = Standing.Of(plan, course, remakes, said) with { Pace = pace };
         var progress = inHand.Progress;
         return new(
             student.Id,

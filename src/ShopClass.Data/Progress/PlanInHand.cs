@@ -1,3 +1,4 @@
+using ShopClass.Core.Paces;
 using ShopClass.Core.Planning;
 using ShopClass.Core.Progress;
 using ShopClass.Core.Remakes;
@@ -14,6 +15,18 @@ public sealed record PlanInHand(StoredPlan Plan, Guid CourseId, WorkProgress Pro
 {
     /// <summary>Its steps joined with those of its remakes; null where nothing was remade.</summary>
     public RemadeWork? Remade { get; init; }
+
+    /// <summary>The pace its forecasts go by: for who works the room. The table's for anybody else.</summary>
+    public StepPace Pace { get; init; } = StepPace.Usual;
+
+    /// <summary>Whether the course wants the first cuts timed.</summary>
+    public bool TimesFirstCuts { get; init; }
+
+    /// <summary>Which of the three timed cuts a step is, where its minutes are asked for; else null.</summary>
+    public int? CutToTime(Step step) => TimesFirstCuts ? FirstCuts.NumberOf(Progress, step) : null;
+
+    /// <summary>A step with its time by <see cref="Pace"/>.</summary>
+    public Step Paced(Step step) => Pace.At(step, PlanOf(step).Request.Boards);
 
     /// <summary>The plan a step is drawn from: a remake's own, or this one.</summary>
     public CheckedPlan PlanOf(Step step) =>

@@ -7,12 +7,20 @@ namespace ShopClass.Data.Progress;
 
 /// <summary>
 /// Stored plans never change, so those that are worked by are kept unpacked. Whether somebody may see one is asked
-/// before, every time.
+/// before, every time. Only names go from them, when a course is long over: then nothing is kept.
 /// </summary>
-internal sealed class PlansInHand(PlanStore plans)
+internal sealed class PlansInHand
 {
     private const int Most = 300;
     private readonly ConcurrentDictionary<Guid, Kept> kept = new();
+    private readonly PlanStore plans;
+
+    public PlansInHand(PlanStore plans, ClassNews news)
+    {
+        this.plans = plans;
+        // For as long as the app runs, as this is kept too.
+        _ = news.Listen(Hear);
+    }
 
     /// <summary>The plan; null when it is not the viewer's.</summary>
     /// <param name="viewer">Who asks.</param>
@@ -37,6 +45,12 @@ internal sealed class PlansInHand(PlanStore plans)
             kept.Clear();
         kept[planId] = new(plan, notes);
         return plan;
+    }
+
+    private void Hear(News news)
+    {
+        if (news.Kind is NewsKind.Ended)
+            kept.Clear();
     }
 
     private sealed record Kept(StoredPlan Plan, IReadOnlyList<TechniqueNote>? Notes);

@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
+using ShopClass.Core.Paces;
 using ShopClass.Core.Progress;
 using ShopClass.Data.Access;
+using ShopClass.Data.Learning;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Store;
 
@@ -17,8 +19,8 @@ public sealed class ProgressStore(
     ClassNews news
 ) : IDisposable
 {
-    private readonly PlansInHand inHand = new(plans);
-    private readonly RemakesInHand remakesInHand = new();
+    private readonly PlansInHand inHand = new(plans, news);
+    private readonly RemakesInHand remakesInHand = new(news);
     private readonly Turns oneAtATime = new();
 
     /// <summary>A plan and how far it is done; null when it is not the viewer's.</summary>
@@ -135,7 +137,13 @@ public sealed class ProgressStore(
         var course = await shop
             .Courses.RunBy(viewer, Deed.WorkTheRoom)
             .Where(c => c.Id == courseId)
-            .Select(c => new CourseOf(c.Id, c.IsArchived, c.BoardsWaitForYes, c.TechniqueNotes))
+            .Select(c => new CourseOf(
+                c.Id,
+                c.IsArchived,
+                c.BoardsWaitForYes,
+                c.FirstCutsUntimed,
+                c.TechniqueNotes
+            ))
             .SingleOrDefaultAsync(cancel);
         if (course is null)
             return [];
@@ -157,6 +165,13 @@ public sealed class ProgressStore(
             shop.Remakes.Where(r => r.Plan!.Student!.CourseId == courseId),
             cancel
         );
+        var start = await PaceStore.StartAsync(shop, courseId, cancel);
+        var pace = PaceEstimate.Of(
+            LearnedReading.Timed(
+                plansOf.SelectMany(s => s.SelectMany(p => said[p.Id].Select(a => (s.Key, a))))
+            ),
+            start
+        );
         List<StudentAtWork> room = [];
         foreach (
             var student in students
@@ -171,8 +186,15 @@ public sealed class ProgressStore(
                 : await inHand.FindAsync(viewer, current.Id, course.Notes, cancel);
             room.Add(
                 plan is null
-                    ? AtWork.Of(student, course, null, [], [])
-                    : AtWork.Of(student, course, plan, remakes[plan.Id], [.. said[plan.Id]])
+                    ? AtWork.Of(student, course, null, [], [], StepPace.Usual)
+                    : AtWork.Of(
+                        student,
+                        course,
+                        plan,
+                        remakes[plan.Id],
+                        [.. said[plan.Id]],
+                        StepPace.Of(pace, student.Id.ToString())
+                    )
             );
         }
 
@@ -265,6 +287,7 @@ public sealed class ProgressStore(
                 p.Student!.CourseId,
                 p.Student.Course!.IsArchived,
                 p.Student.Course.BoardsWaitForYes,
+                p.Student.Course.FirstCutsUntimed,
                 p.Student.Course.TechniqueNotes
             ))
             .SingleOrDefaultAsync(cancel);

@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Progress;
 using ShopClass.Core.Remakes;
 using ShopClass.Core.Sawing.Steps;
+using ShopClass.Data.Access;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Remakes;
 using ShopClass.Data.Store;
@@ -12,11 +13,19 @@ namespace ShopClass.Data.Progress;
 /// <summary>A remake with its steps, and when it was chosen.</summary>
 internal sealed record RemakeInHand(RemakeMade Made, DateTime MadeUtc);
 
-/// <summary>Stored remakes never change either, so those of plans that are worked by are kept unpacked.</summary>
+/// <summary>Stored remakes never change either, so those of plans that are worked by are kept unpacked, until names go.</summary>
 internal sealed class RemakesInHand
 {
     private const int Most = 300;
     private readonly ConcurrentDictionary<Guid, RemakeInHand> kept = new();
+
+    public RemakesInHand(ClassNews news) => _ = news.Listen(Hear);
+
+    private void Hear(News news)
+    {
+        if (news.Kind is NewsKind.Ended)
+            kept.Clear();
+    }
 
     /// <summary>The remakes of these plans, each plan's in the order they were chosen.</summary>
     public async Task<ILookup<Guid, RemakeInHand>> OfAsync(
@@ -52,11 +61,13 @@ internal sealed class RemakesInHand
 /// <param name="CourseId">Its key.</param>
 /// <param name="IsArchived">Whether it is put away.</param>
 /// <param name="BoardsWaitForYes">Whether nothing is sawn before the instructor's yes.</param>
+/// <param name="FirstCutsUntimed">Whether nobody is asked to time their first cuts.</param>
 /// <param name="Notes">How the work is done, in the instructor's own words.</param>
 internal sealed record CourseOf(
     Guid CourseId,
     bool IsArchived,
     bool BoardsWaitForYes,
+    bool FirstCutsUntimed,
     IReadOnlyList<TechniqueNote> Notes
 );
 
@@ -74,7 +85,10 @@ internal static class Standing
         RemakeInHand[] all = [.. remakes];
         var actions = said.Select(a => a.ToAction());
         if (all.Length == 0)
-            return new(plan, course.CourseId, WorkProgress.Of(plan.Work.Steps, actions));
+            return new(plan, course.CourseId, WorkProgress.Of(plan.Work.Steps, actions))
+            {
+                TimesFirstCuts = !course.FirstCutsUntimed,
+            };
         var joined = RemakeSteps.Join(
             plan.Work,
             [.. all.Select(r => r.Made)],
@@ -83,7 +97,11 @@ internal static class Standing
         );
         var settled = joined.Settled.Select(id => Said(id, StepActionKind.Tick));
         var progress = WorkProgress.Of(joined.Steps, [.. WithSettled(said, all), .. settled]);
-        return new(plan, course.CourseId, progress) { Remade = joined };
+        return new(plan, course.CourseId, progress)
+        {
+            Remade = joined,
+            TimesFirstCuts = !course.FirstCutsUntimed,
+        };
     }
 
     // A spoiled piece is settled once its remake is chosen; it may be spoiled again after that.

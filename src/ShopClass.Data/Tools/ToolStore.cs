@@ -23,10 +23,11 @@ public sealed record SawLog(
 public sealed class ToolStore(
     IDbContextFactory<ShopContext> factory,
     PlanStore plans,
+    ClassNews news,
     TimeProvider clock
 )
 {
-    private readonly PlansInHand inHand = new(plans);
+    private readonly PlansInHand inHand = new(plans, news);
 
     /// <summary>The tools; null when the course is not the viewer's to run.</summary>
     public async Task<ToolsView?> FindAsync(

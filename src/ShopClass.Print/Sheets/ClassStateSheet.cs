@@ -53,6 +53,8 @@ public static class ClassStateSheet
         }
 
         sheet.Heading("Who is where in the work");
+        if (state.Basis.Length > 0)
+            sheet.Paragraph(state.Basis);
         sheet.Table(
             Columns,
             [

@@ -22,6 +22,9 @@ public sealed record OpenStepContent(
     DateOnly PrintedOn
 )
 {
+    /// <summary>What the minutes rest on, in a sentence; empty for the table's own.</summary>
+    public string Basis { get; init; } = "";
+
     internal string Line =>
         $"{CourseName}, {ProjectName}, plan {PlanNumber}, printed {LessonSheetContent.Date(PrintedOn)}.";
 
@@ -76,7 +79,9 @@ public static class CatchUpSheet
         }
 
         var minutes = (missed.Sum(m => (long)m.Step.Time.Busy) + 59) / 60;
-        sheet.Paragraph($"{missed.Count} steps, about {minutes} minutes of work.");
+        sheet.Paragraph(
+            $"{missed.Count} steps, about {minutes} minutes of work. {content.Basis}".TrimEnd()
+        );
         sheet.Table(
             Columns,
             [
@@ -121,7 +126,7 @@ public static class TakeHomeSheet
         );
         var minutes = (open.Sum(s => (long)s.Time.Busy) + 59) / 60;
         sheet.Paragraph(
-            $"{open.Count} steps are left, about {minutes} minutes of work, in this order."
+            $"{open.Count} steps are left, about {minutes} minutes of work, in this order. {content.Basis}".TrimEnd()
         );
         string[] tools = [.. open.SelectMany(s => s.Tools).Distinct(StringComparer.Ordinal)];
         if (tools.Length > 0)

@@ -47,7 +47,11 @@ public sealed record StepSheetContent(
     DateTime MadeUtc,
     DateOnly PrintedOn,
     bool IsOutOfDate
-);
+)
+{
+    /// <summary>What the minutes rest on, in a sentence; empty for the table's own.</summary>
+    public string Basis { get; init; } = "";
+}
 
 /// <summary>The steps of one student on paper, to tick off at the bench.</summary>
 public static class StepSheet
@@ -91,7 +95,7 @@ public static class StepSheet
         var plan = content.Plan;
         sheet.Title(plan.Request.Project.Name, content.StudentShown);
         sheet.Paragraph(
-            $"{content.Work.Steps.Count} steps, for the {(content.Work.Hand is Hand.Left ? "left" : "right")} hand. {content.CourseName}. Plan {content.PlanNumber}, made {Made(content)}, printed {Date(content.PrintedOn)}. Tick each step when it is done."
+            $"{content.Work.Steps.Count} steps, for the {(content.Work.Hand is Hand.Left ? "left" : "right")} hand. {content.CourseName}. Plan {content.PlanNumber}, made {Made(content)}, printed {Date(content.PrintedOn)}. Tick each step when it is done.{(content.Basis.Length > 0 ? $" {content.Basis}" : "")}"
         );
         if (content.IsOutOfDate)
             sheet.Warning(

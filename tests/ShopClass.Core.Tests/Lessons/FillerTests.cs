@@ -1,10 +1,12 @@
 using ShopClass.Core.Lessons;
 using ShopClass.Core.Measure;
+using ShopClass.Core.Paces;
 using ShopClass.Core.Planning;
 using ShopClass.Core.Planning.Wishes;
 using ShopClass.Core.Projects;
 using ShopClass.Core.Remakes;
 using ShopClass.Core.Sawing;
+using ShopClass.Core.Sawing.Steps;
 using ShopClass.Core.Tests.Planning;
 using Xunit;
 
@@ -53,6 +55,15 @@ public class FillerTests
         var filler = Assert.Single(found);
         Assert.Equal("peg", filler.Project.Name);
         Assert.True(filler.Plan.Rehearsal.Passed && filler.Plan.Plan.IsComplete);
+        // Its minutes are its steps', by the student's pace.
+        var usual = filler.Minutes(StepPace.Usual, Hand.Right);
+        var steps = WorkWriter.Write(filler.Plan, Hand.Right).Steps;
+        Assert.Equal((steps.Sum(s => s.Time.Busy) + 59) / 60, usual);
+        var twice = new StepPace(
+            new([.. Enum.GetValues<StepKind>().Select(k => new KindPace(k, new(200, 9)))], []),
+            PaceFactor.Usual
+        );
+        Assert.InRange(filler.Minutes(twice, Hand.Right), 2 * usual - 1, 2 * usual + steps.Count);
         Assert.All(filler.Plan.Plan.Boards, b => Assert.Contains(offcuts, o => o.Id == b.BoardId));
     }
 

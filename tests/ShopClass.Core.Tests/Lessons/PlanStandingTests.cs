@@ -1,5 +1,6 @@
 using CsCheck;
 using ShopClass.Core.Lessons;
+using ShopClass.Core.Paces;
 using ShopClass.Core.Progress;
 using ShopClass.Core.Sawing;
 using ShopClass.Core.Sawing.Steps;
@@ -197,6 +198,47 @@ public class PlanStandingTests
         var missed = CatchUp.For(request, MadeUp.Plan(request), "s", ProgressOf(student, []), 0);
 
         Assert.Equal([2, 3], missed.Where(m => m.CanBePreCut).Select(m => m.Step.Number));
+    }
+
+    [Fact]
+    public void Minutes_behind_and_to_catch_up_with_go_by_the_pace_learned_since()
+    {
+        var student = Asked.Students[0];
+        var twice = new StepPace(
+            new([.. Enum.GetValues<StepKind>().Select(k => new KindPace(k, new(200, 30)))], []),
+            PaceFactor.Usual
+        );
+        var progress = ProgressOf(student, []);
+        var day = Asked.Lessons[^1].Date.AddDays(1);
+
+        var usual = PlanStanding.Of(Asked, Plan, student.StudentId, progress, day)!;
+        var slower = PlanStanding.Of(
+            Asked,
+            Plan,
+            student.StudentId,
+            progress,
+            day,
+            s => twice.At(s, [])
+        )!;
+        var missed = CatchUp.For(Asked, Plan, student.StudentId, progress, 1, s => twice.At(s, []));
+
+        Assert.True(usual.Behind > 0);
+        // Seconds go up to the next ten, step by step.
+        Assert.InRange(
+            slower.Behind,
+            2 * usual.Behind - 1,
+            2 * usual.Behind + 1 + slower.Overdue.Count / 3
+        );
+        Assert.Equal(usual.Overdue.Select(s => s.Id), slower.Overdue.Select(s => s.Id));
+        Assert.NotEmpty(missed);
+        Assert.All(
+            missed,
+            m =>
+                Assert.True(
+                    m.Step.Time.Busy == 0
+                        || m.Step.Time.Busy >= 2 * progress.Find(m.Step.Id)!.Step.Time.Busy
+                )
+        );
     }
 
     private static PlanStanding? Stand(

@@ -64,6 +64,7 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
             )
         );
         Shop.Value(await store.Yes.WantAsync(shop.Owner, shop.Course.Id, true, Cancel));
+        Shop.Value(await store.Paces.TimeFirstCutsAsync(shop.Owner, shop.Course.Id, false, Cancel));
         var first = await store.Files.ExportCourseAsync(shop.Owner, shop.Course.Id, Cancel);
 
         var second = await ThroughTheStoreAsync(store, first!);
@@ -72,6 +73,7 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
         Assert.Contains("1/32 in", first);
         Assert.Contains("long strokes.", first);
         Assert.Contains("\"boardsWaitForYes\": true", first);
+        Assert.Contains("\"firstCutsUntimed\": true", first);
         // Two projects of one name: the boards tell them apart by number.
         Assert.Contains("\"project\": 2", first);
     }
@@ -95,6 +97,7 @@ public class RoundTripTests(Shop shop) : IClassFixture<Shop>
 
         Assert.Equal(CourseRules.DefaultsFor(UnitSystem.Inch), course.Rules);
         Assert.True(await store.Yes.IsWantedAsync(shop.Owner, course.Id, Cancel));
+        Assert.False(await store.Paces.AreFirstCutsTimedAsync(shop.Owner, course.Id, Cancel));
         Assert.Equal(new("Ada", "", true), student.Card);
         Assert.Equal(Length.FromMillimetres(235), board.WidthAtMiddle);
         Assert.Equal(Length.FromInches(9, 1, 4), board.WidthAtEnd);

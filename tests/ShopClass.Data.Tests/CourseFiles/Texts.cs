@@ -16,7 +16,7 @@ internal static class Texts
           "course": {
             "name": "Evenings",
             "unit": "inch",
-            "precision": "1/16 in", "boardsWaitForYes": true,
+            "precision": "1/16 in", "boardsWaitForYes": true, "firstCutsUntimed": true,
             "rules": { "ripKerf": "5/64 in",
               "hardGoingAbove": 0.55 },
             "projects": [

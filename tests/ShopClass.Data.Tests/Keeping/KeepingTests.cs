@@ -125,6 +125,9 @@ public sealed class KeepingTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposa
         var order = await OrderSamples.MakeAsync(shop, store);
         var orders = store.Services.GetRequiredService<OrderStore>();
         Shop.Value(await orders.SaveAsync(shop.Owner, shop.Project.Id, order, Cancel));
+        // Somebody looks at the room, so that it is all in memory.
+        var inHand = await store.Progress.FindAsync(shop.Owner, plan.Id, Cancel);
+        Assert.Equal(own, inHand!.Plan.Checked.Request.Boards[0].Name);
         Assert.NotEmpty(await WhereAsync(own));
         Assert.NotEmpty(await WhereAsync("Ada"));
         Assert.NotEmpty(await WhereAsync("Bo"));
@@ -148,6 +151,8 @@ public sealed class KeepingTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposa
             kept.Checked.Plan.Boards.SelectMany(b => b.Sections).Count()
         );
         Assert.Equal("Board 1", kept.Checked.Request.Boards[0].Name);
+        inHand = await store.Progress.FindAsync(shop.Owner, plan.Id, Cancel);
+        Assert.Equal("Board 1", inHand!.Plan.Checked.Request.Boards[0].Name);
         Assert.False(kept.IsOutOfDate);
         var left = await rack.ListAsync(shop.Owner, shop.Course.Id, Cancel);
         Assert.NotEmpty(left);

@@ -79,6 +79,29 @@ public sealed class StartTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposabl
     }
 
     [Fact]
+    public async Task A_plan_only_begun_says_nothing_of_waste_or_spoilage()
+    {
+        var first = (await store.Progress.FindAsync(shop.Self, shop.PlanId, Cancel))!
+            .Progress
+            .Next!
+            .Step;
+        await SayAsync(
+            new(Guid.NewGuid(), first.Id, StepActionKind.Tick)
+            {
+                Minutes = 3 * TurnMaker.MinutesOf(first.Time.Busy),
+            }
+        );
+        var next = await NextCourseAsync();
+
+        var offer = Assert.Single(
+            (await store.Starts.FindAsync(shop.Owner, next.CourseId, Cancel))!.Offers
+        );
+
+        Assert.NotEmpty(offer.Figures.Pace.Kinds);
+        Assert.Empty(offer.Figures.Projects);
+    }
+
+    [Fact]
     public async Task A_course_of_another_project_or_that_learned_nothing_is_not_offered()
     {
         var next = await NextCourseAsync();

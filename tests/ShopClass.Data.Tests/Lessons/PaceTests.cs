@@ -159,6 +159,74 @@ public sealed class PaceTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposable
         Assert.Null(Assert.Single(own.Request.Students).Pace);
     }
 
+    [Fact]
+    public async Task The_room_and_the_steps_of_a_plan_go_by_the_learned_pace_and_say_from_what()
+    {
+        await TickAsync(4, times: 3);
+        var table = (await store.Plans.FindAsync(shop.Owner, shop.PlanId, Cancel))!.Work.Steps;
+
+        var room = await store.Progress.RoomAsync(shop.Owner, shop.Course.Id, Cancel);
+        var mine = (await store.Paces.PacedAsync(shop.Self, shop.PlanId, Cancel))!;
+        var owners = (await store.Paces.PacedAsync(shop.Owner, shop.PlanId, Cancel))!;
+
+        var inHand = room.Single(s => s.StudentId == shop.Student.Id).InHand!;
+        var kinds = inHand.Pace.Course.Kinds.Select(k => k.Kind).ToHashSet();
+        var timed = table.Where(s => kinds.Contains(s.Kind) && s.Time.Busy > 0).ToList();
+        Assert.NotEmpty(timed);
+        foreach (var step in table)
+        {
+            var paced = owners.Work.Steps.Single(s => s.Id == step.Id);
+            // Where no kind was timed, the student's own pace against the course still counts.
+            Assert.Equal(step.Time.Busy > 0, paced.Time.Busy > step.Time.Busy);
+            Assert.Equal(paced.Time, inHand.Paced(inHand.Progress.Find(step.Id)!.Step).Time);
+        }
+
+        Assert.Equal(owners.Work.Steps.Select(s => s.Time), mine.Work.Steps.Select(s => s.Time));
+        Assert.Contains("4 timed steps", owners.Basis, StringComparison.Ordinal);
+        Assert.Equal(owners.Basis, inHand.Pace.Basis);
+        // What is timed next is measured against the table all the same.
+        await TickAsync(1, times: 3);
+        await using var context = store.Open();
+        var last = await context
+            .Set<StepActionRow>()
+            .Where(a => a.PlannedMinutes != null)
+            .OrderBy(a => a.Number)
+            .LastAsync(Cancel);
+        Assert.Equal(
+            TurnMaker.MinutesOf(table.Single(s => s.Id == last.StepId).Time.Busy),
+            last.PlannedMinutes
+        );
+        Assert.Null(await store.Paces.PacedAsync(shop.Classmate, shop.PlanId, Cancel));
+        Assert.Null(await store.Paces.PacedAsync(shop.OtherInstructor, shop.PlanId, Cancel));
+    }
+
+    [Fact]
+    public async Task The_first_cuts_are_asked_for_unless_the_course_leaves_them()
+    {
+        Assert.True(await store.Paces.AreFirstCutsTimedAsync(shop.Owner, shop.Course.Id, Cancel));
+        Assert.Equal([1, 2, 3], await AskedAsync());
+
+        Shop.Value(await store.Paces.TimeFirstCutsAsync(shop.Owner, shop.Course.Id, false, Cancel));
+
+        Assert.Empty(await AskedAsync());
+        await using var restarted = store.Restarted();
+        Assert.False(
+            await restarted
+                .GetRequiredService<PaceStore>()
+                .AreFirstCutsTimedAsync(shop.Owner, shop.Course.Id, Cancel)
+        );
+        Assert.Equal(
+            OutcomeKind.NotFound,
+            (await store.Paces.TimeFirstCutsAsync(shop.Self, shop.Course.Id, true, Cancel)).Kind
+        );
+    }
+
+    private async Task<IReadOnlyList<int>> AskedAsync()
+    {
+        var work = (await store.Progress.CurrentAsync(shop.Self, shop.Student.Id, null, Cancel))!;
+        return [.. work.Progress.Steps.Select(s => work.CutToTime(s.Step)).OfType<int>()];
+    }
+
     private static StudentWork Ada(LessonRequest request) =>
         request.Students.Single(s => s.Name == "Ada");
 

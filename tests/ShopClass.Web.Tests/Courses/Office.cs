@@ -38,6 +38,7 @@ internal sealed class Office : IAsyncDisposable
         );
         screen.Services.AddSingleton(store.Progress);
         screen.Services.AddSingleton(store.Starts);
+        screen.Services.AddSingleton(store.Paces);
         screen.Services.AddSingleton(TimeProvider.System);
         screen.Services.AddSingleton<PrintTray>();
     }

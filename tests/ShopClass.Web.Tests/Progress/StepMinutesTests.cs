@@ -62,6 +62,59 @@ public sealed class StepMinutesTests : IAsyncLifetime
         Assert.DoesNotContain("pace", own.Body!.TextContent, StringComparison.OrdinalIgnoreCase);
     }
 
+    [Fact]
+    public async Task Three_first_cuts_are_asked_for_at_the_bench_and_the_room_sees_how_far_it_is()
+    {
+        var (owner, student, plan) = await shop.AtWorkAsync();
+        var phone = await PhoneAsync(student.Id);
+        var room = $"/courses/{student.CourseId}/room";
+        var desk = await shop.Visit().OpenDemo();
+        var cuts = plan.Progress.Steps.Where(s => plan.CutToTime(s.Step) is not null).ToList();
+        Assert.Equal(3, cuts.Count);
+        Assert.Contains("0 of 3 first cuts timed", await RoomAsync(), StringComparison.Ordinal);
+
+        for (var cut = 0; cut < 3; cut++)
+        {
+            while ((await LookAsync(plan)).Progress.Next!.Step.Id != cuts[cut].Step.Id)
+                await TickAsync((await LookAsync(plan)).Progress.Next!.Step.Number, "");
+            var page = await new Visitor(phone).Read("/my/steps");
+            Assert.Contains(
+                $"Time this cut, {cut + 1} of 3.",
+                page.QuerySelector(".first-cut")!.TextContent,
+                StringComparison.Ordinal
+            );
+            await TickAsync(cuts[cut].Step.Number, "7");
+        }
+
+        Assert.Contains("first cuts timed", await RoomAsync(), StringComparison.Ordinal);
+        Assert.DoesNotContain("of 3 first cuts timed", await RoomAsync(), StringComparison.Ordinal);
+        foreach (var step in (await LookAsync(plan)).Progress.Steps.Where(s => !s.IsDone))
+            Assert.Null(
+                (
+                    await new Visitor(phone).Read($"/my/steps/{plan.Plan.Id}/{step.Step.Number}")
+                ).QuerySelector(".first-cut")
+            );
+        Assert.True(
+            (await shop.Get<PaceStore>().FindAsync(owner, student.CourseId, Cancel))!
+                .Students[student.Id.ToString()]
+                .Steps >= 3
+        );
+
+        async Task<string> RoomAsync() =>
+            (await desk.Read(room))
+                .QuerySelectorAll("tbody tr")
+                .Single(r => r.TextContent.Contains(student.Shown, StringComparison.Ordinal))
+                .QuerySelector(".first-cuts")!
+                .TextContent;
+
+        async Task TickAsync(int step, string minutes)
+        {
+            var tick = Benches.Entry(plan, StepActionKind.Tick, step);
+            tick.Minutes = minutes;
+            Assert.Equal(HttpStatusCode.OK, (await Benches.SendAsync(phone, tick)).StatusCode);
+        }
+    }
+
     [Theory]
     [InlineData("a while", "no number of minutes")]
     [InlineData("0", "from 1 to 480")]

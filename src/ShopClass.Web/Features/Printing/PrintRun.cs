@@ -1,4 +1,5 @@
 using ShopClass.Core.Orders;
+using ShopClass.Core.Paces;
 using ShopClass.Data.Access;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
@@ -95,18 +96,22 @@ public sealed class PrintRun(
 
     private Manuscript ForStudent(SheetKind kind, StudentView student, StoredPlan plan)
     {
+        var pace = StepPace.Of(source.Pace, student.Id.ToString());
         if (kind is SheetKind.StepCards)
             return StepSheet.Of(
                 new(
                     source.Course.Name,
                     student.Shown,
                     plan.Checked,
-                    plan.Work,
+                    pace.Of(plan.Work, plan.Checked.Request.Boards),
                     plan.Number,
                     plan.MadeUtc,
                     today,
                     plan.IsOutOfDate
-                ),
+                )
+                {
+                    Basis = pace.Basis,
+                },
                 choice.Paper
             );
         var content = new KitSheetContent(

@@ -1,9 +1,11 @@
+using ShopClass.Core.Paces;
 using ShopClass.Core.Planning.Guide;
 using ShopClass.Core.Tools;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Lessons;
 using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
+using ShopClass.Data.Progress;
 using ShopClass.Data.Projects;
 using ShopClass.Data.Students;
 using ShopClass.Web.Features.Tools;
@@ -31,6 +33,10 @@ public sealed record PrintSource(
     /// <summary>The newest plan of lessons; null when there is none.</summary>
     public StoredLessonPlan? Lessons { get; init; }
 
+    /// <summary>The pace the class works at, for the minutes on step cards.</summary>
+    public ClassPace Pace { get; init; } =
+        new(CoursePace.Usual, new Dictionary<string, PaceFactor>());
+
     /// <summary>The shop's tools.</summary>
     public ToolChest Tools { get; init; } = ToolChest.Empty;
 
@@ -51,6 +57,7 @@ public sealed class PrintShelf(
     OrderStore orders,
     KitStore kits,
     LessonPlanStore lessons,
+    PaceStore paces,
     Data.Tools.ToolStore tools,
     Guide.GuideShelf guides,
     TimeProvider clock
@@ -85,6 +92,9 @@ public sealed class PrintShelf(
         )
         {
             Lessons = planned,
+            Pace =
+                await paces.FindAsync(viewer, courseId)
+                ?? new(CoursePace.Usual, new Dictionary<string, PaceFactor>()),
             Tools = chest.Chest,
             Saws = log is null
                 ? []

@@ -33,7 +33,8 @@ public sealed record ClassPlans(
                 plan.Plan,
                 who.StudentId.ToString(),
                 who.InHand!.Progress,
-                Day
+                Day,
+                who.InHand.Paced
             )
             : null;
 
@@ -49,6 +50,27 @@ public sealed record ClassNow(
     ClassPlans Plans
 )
 {
+    /// <summary>What minutes ahead, behind and to do rest on, in a sentence; empty where nobody has work in hand.</summary>
+    public string Basis => RoomWords.Basis(Students);
+
+    /// <summary>What a student would have done by the end of a lesson of the plan, and has not.</summary>
+    /// <param name="who">Who, with work in hand.</param>
+    /// <param name="plan">The plan of lessons for it.</param>
+    /// <param name="lesson">The lesson, from 0.</param>
+    public static IReadOnlyList<MissedStep> MissedBy(
+        StudentAtWork who,
+        StoredLessonPlan plan,
+        int lesson
+    ) =>
+        CatchUp.For(
+            plan.Request,
+            plan.Plan,
+            who.StudentId.ToString(),
+            who.InHand!.Progress,
+            lesson,
+            who.InHand.Paced
+        );
+
     /// <summary>The student, or null when there is none of that key.</summary>
     public StudentAtWork? Find(Guid studentId) =>
         Students.FirstOrDefault(s => s.StudentId == studentId);
@@ -71,14 +93,16 @@ public sealed record ClassNow(
             .FirstOrDefault();
         var at = main is null ? -1 : IndexOfNext(main);
         var lines = Students.Select(LineOf).ToList();
-        return main is null || at < 0
-            ? new("", [], [], lines)
-            : new(
-                $"{main.Request.Lessons[at].Title}, {LessonLines.Date(main.Request.Lessons[at].Date)}",
-                LessonWords.Prepare(main.Request, main.Plan, at),
-                LessonWords.Demonstrate(main.Request, main.Plan, at),
-                lines
-            );
+        var state =
+            main is null || at < 0
+                ? new ClassState("", [], [], lines)
+                : new(
+                    $"{main.Request.Lessons[at].Title}, {LessonLines.Date(main.Request.Lessons[at].Date)}",
+                    LessonWords.Prepare(main.Request, main.Plan, at),
+                    LessonWords.Demonstrate(main.Request, main.Plan, at),
+                    lines
+                );
+        return state with { Basis = main is null ? "" : Basis };
     }
 
     private int IndexOfNext(StoredLessonPlan plan) =>

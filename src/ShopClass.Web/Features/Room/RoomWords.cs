@@ -1,4 +1,6 @@
+using ShopClass.Core.Paces;
 using ShopClass.Core.Sawing.Steps;
+using ShopClass.Data.Progress;
 
 namespace ShopClass.Web.Features.Room;
 
@@ -27,6 +29,21 @@ public static class RoomWords
             Station.Sharpening => "Sharpening",
             _ => station.ToString(),
         };
+
+    /// <summary>What minutes rest on, in a sentence; empty where nobody has work in hand.</summary>
+    public static string Basis(IEnumerable<StudentAtWork> students) =>
+        students.FirstOrDefault(s => s.InHand is not null)?.InHand!.Pace.Basis ?? "";
+
+    /// <summary>How the first three cuts stand, where the course wants them timed and it is of interest yet; else empty.</summary>
+    public static string FirstCutsOf(PlanInHand? work)
+    {
+        if (work is not { TimesFirstCuts: true })
+            return "";
+        var cuts = FirstCuts.Of(work.Progress);
+        return cuts.AreAsked ? $"{cuts.Timed} of {FirstCuts.Wanted} first cuts timed"
+            : cuts is { AreTimed: true, Done: <= FirstCuts.LastAsked } ? "first cuts timed"
+            : "";
+    }
 
     public static string Waited(TimeSpan since) =>
         since.TotalMinutes < 1 ? "just now"

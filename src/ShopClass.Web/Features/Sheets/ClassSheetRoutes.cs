@@ -1,6 +1,5 @@
 using System.Security.Claims;
 using Microsoft.Net.Http.Headers;
-using ShopClass.Core.Lessons;
 using ShopClass.Data.Progress;
 using ShopClass.Print.Sheets;
 using ShopClass.Web.Features.Account;
@@ -59,7 +58,7 @@ internal static class ClassSheetRoutes
                             var open = who.InHand!.Progress.Steps.Where(s => !s.IsDone);
                             return TakeHomeSheet.Make(
                                 Content(now, who),
-                                [.. open.Select(s => s.Step)],
+                                [.. open.Select(s => who.InHand.Paced(s.Step))],
                                 paper
                             );
                         }
@@ -75,13 +74,7 @@ internal static class ClassSheetRoutes
         return CatchUpSheet.Make(
             Content(now, who),
             $"{lesson + 1}. {asked.Title}, {LessonLines.Date(asked.Date)}",
-            Core.Lessons.CatchUp.For(
-                plan.Request,
-                plan.Plan,
-                who.StudentId.ToString(),
-                who.InHand!.Progress,
-                lesson
-            ),
+            ClassNow.MissedBy(who, plan, lesson),
             paper
         );
     }
@@ -94,7 +87,10 @@ internal static class ClassSheetRoutes
             who.InHand.Plan.Number,
             now.Course.Rules.Unit,
             now.Plans.Day
-        );
+        )
+        {
+            Basis = who.InHand.Pace.Basis,
+        };
 
     /// <summary>What every sheet here needs.</summary>
     private sealed record Asked(

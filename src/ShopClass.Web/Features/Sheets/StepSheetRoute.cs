@@ -2,6 +2,7 @@ using System.Security.Claims;
 using Microsoft.Net.Http.Headers;
 using ShopClass.Data.Courses;
 using ShopClass.Data.Plans;
+using ShopClass.Data.Progress;
 using ShopClass.Data.Students;
 using ShopClass.Print.Sheets;
 using ShopClass.Web.Features.Account;
@@ -22,6 +23,7 @@ internal static class StepSheetRoute
         ClaimsPrincipal person,
         HttpResponse response,
         PlanStore plans,
+        PaceStore paces,
         StudentStore students,
         CourseStore courses,
         TimeProvider clock,
@@ -37,6 +39,7 @@ internal static class StepSheetRoute
         if (
             person.ToViewer() is not { } viewer
             || await plans.FindAsync(viewer, planId, cancel) is not { } plan
+            || await paces.PacedAsync(viewer, planId, cancel) is not { } paced
             || await students.FindAsync(viewer, plan.StudentId, cancel) is not { } student
             || await courses.FindAsync(viewer, student.CourseId, cancel) is not { } course
         )
@@ -45,12 +48,15 @@ internal static class StepSheetRoute
             course.Name,
             student.Shown,
             plan.Checked,
-            plan.Work,
+            paced.Work,
             plan.Number,
             plan.MadeUtc,
             DateOnly.FromDateTime(clock.GetLocalNow().DateTime),
             plan.IsOutOfDate
-        );
+        )
+        {
+            Basis = paced.Basis,
+        };
         response.Headers.CacheControl = "no-store";
         response.Headers.ContentDisposition = new ContentDispositionHeaderValue("inline")
         {
