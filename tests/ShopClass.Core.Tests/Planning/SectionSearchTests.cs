@@ -16,11 +16,14 @@ public class SectionSearchTests
         [PlanGoal.LengthUsed, PlanGoal.Lines, PlanGoal.SawingEffort],
     ];
 
+    /// <summary>From how many sections on prices are made anew at a turn: at every turn, and as usual.</summary>
+    private static readonly Gen<int> PricedFrom = Gen.OneOf(Gen.Const(2), Gen.Const(80));
+
     [Fact]
     public void Prices_and_all_choices_lead_to_plans_of_the_same_worth() =>
-        Gen.Select(RandomWood.Requests(parts: 5, boards: 3, defects: 0), Gen.Int[0, 3])
+        Gen.Select(RandomWood.Requests(parts: 5, boards: 3, defects: 0), Gen.Int[0, 3], PricedFrom)
             .Sample(
-                (request, order) =>
+                (request, order, from) =>
                 {
                     var steps = new Steps(int.MaxValue, CancellationToken.None);
                     var bench = Core.Planning.Search.Bench.Lay(
@@ -33,7 +36,9 @@ public class SectionSearchTests
                     if (!bench.EachHasABoard)
                         return;
                     var byChoices = ExactSearch.Over(bench, steps)!.OnClearWood(bench.Stocks);
-                    var bySections = SectionSearch.Over(bench, steps)!.Solve(bench.Stocks, null);
+                    var bySections = SectionSearch
+                        .Over(bench, steps, from)!
+                        .Solve(bench.Stocks, null);
                     Assert.True(bySections.IsSettled);
                     Assert.Equal(byChoices?.Cost, bySections.Plan?.Cost);
                     Assert.Equal(byChoices?.Length, bySections.Plan?.LengthUsed);
@@ -45,9 +50,9 @@ public class SectionSearchTests
     /// <summary>So many different blanks that sections are struck off by rules of pairs before they are put together.</summary>
     [Fact]
     public void Nine_different_blanks_on_two_boards_cost_the_same_by_prices_and_by_all_choices() =>
-        Gen.Int[0, int.MaxValue]
+        Gen.Select(Gen.Int[0, int.MaxValue], PricedFrom)
             .Sample(
-                seed =>
+                (seed, from) =>
                 {
                     var random = new Random(seed);
                     var parts = Enumerable
@@ -76,7 +81,9 @@ public class SectionSearchTests
                         new SortedDictionary<string, int>(StringComparer.Ordinal)
                     );
                     var byChoices = ExactSearch.Over(bench, steps)!.OnClearWood(bench.Stocks);
-                    var bySections = SectionSearch.Over(bench, steps)!.Solve(bench.Stocks, null);
+                    var bySections = SectionSearch
+                        .Over(bench, steps, from)!
+                        .Solve(bench.Stocks, null);
                     Assert.True(bySections.IsSettled);
                     Assert.Equal(byChoices?.Cost, bySections.Plan?.Cost);
                     Assert.Equal(byChoices?.Length, bySections.Plan?.LengthUsed);

@@ -17,11 +17,16 @@ internal sealed class ClearSearch(Bench bench, Steps steps)
     private readonly Lazy<ExactSearch?> byChoices = new(() => ExactSearch.Over(bench, steps));
 
     /// <summary>
-    /// The best plan with each of these boards cut, given what is known to be had; any plan where costs do not matter.
+    /// The best plan with each of these boards cut, given what is known to be had; any plan where costs do not matter. A
+    /// first plan is told as soon as it is found.
     /// </summary>
-    public ClearAnswer On(IReadOnlyList<Stock> chosen, (Cost Cost, long LengthUsed)? have)
+    public ClearAnswer On(
+        IReadOnlyList<Stock> chosen,
+        (Cost Cost, long LengthUsed)? have,
+        Action<ClearPlan>? tell = null
+    )
     {
-        var answer = bySections?.Solve(chosen, have);
+        var answer = bySections?.Solve(chosen, have, tell);
         if (
             answer is { IsSettled: true }
             || steps.AreUp

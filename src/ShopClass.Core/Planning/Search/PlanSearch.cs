@@ -116,7 +116,15 @@ internal sealed class PlanSearch(
         var isCheapest = leastBoards is null;
         leastBoards ??= BoardCost.Of(chosen.Select(s => s.Board));
         var have = HadOn(bench, chosen);
-        var answer = search.On(chosen, have is { } h ? (h.Cost, h.LengthUsed) : null);
+        var answer = search.On(
+            chosen,
+            have is { } h ? (h.Cost, h.LengthUsed) : null,
+            first =>
+            {
+                if (chosen.All(s => s.IsClear))
+                    Offer(Candidate.Of(bench, first.ToDraft(bench)));
+            }
+        );
         isProven &= answer.IsSettled;
         if (isCheapest && answer is { IsSettled: true, Plan: null } && have is null)
             leastBoards = null;

@@ -51,25 +51,19 @@ internal sealed record Column(
     }
 
     /// <summary>Its loss at prices.</summary>
-    public long LossAt(Prices prices, Packing packing, IReadOnlyList<PairRule> rules)
+    public long LossAt(Prices prices, Packing packing)
     {
         var loss = prices.Sawing * Effort + prices.PerTick[Group.Index] * Span;
         for (var kind = 0; kind < packing.Kinds; kind++)
             loss -= packing.Count(Packed, kind) * prices.Worth[kind];
-        for (var i = 0; i < rules.Count; i++)
-        {
-            if (prices.PerPair[i] > 0)
-                loss += prices.PerPair[i] * rules[i].Pairs(Packed, packing);
-        }
-
         return loss;
     }
 
     /// <summary>The same with its loss at prices.</summary>
-    public Column At(Prices prices, Packing packing, IReadOnlyList<PairRule> rules) =>
+    public Column At(Prices prices, Packing packing) =>
         this with
         {
-            Loss = LossAt(prices, packing, rules),
+            Loss = LossAt(prices, packing),
         };
 
     /// <summary>The section as a layout needs it.</summary>

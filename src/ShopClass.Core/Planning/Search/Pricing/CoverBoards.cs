@@ -4,16 +4,14 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 internal sealed class CoverBoards
 {
     private readonly BoardGroup[] groupOf;
-    private readonly long[] perTick;
     private readonly long[] used;
     private readonly long[] rooms;
     private readonly bool[] isLikeBefore;
 
-    public CoverBoards(IReadOnlyList<BoardGroup> groups, IReadOnlyList<long> prices)
+    public CoverBoards(IReadOnlyList<BoardGroup> groups)
     {
         Stocks = [.. groups.SelectMany(g => g.Stocks)];
         groupOf = [.. groups.SelectMany(g => g.Stocks.Select(_ => g))];
-        perTick = [.. groupOf.Select(g => prices[g.Index])];
         isLikeBefore = [.. groupOf.Select((g, b) => b > 0 && groupOf[b - 1] == g)];
         Before = ClearPlan.Before(Stocks);
         used = new long[Stocks.Count];
@@ -55,19 +53,31 @@ internal sealed class CoverBoards
     /// Length left where a section still goes, the shortest of each group being given, and the price of what is left in
     /// vain.
     /// </summary>
-    public (long Room, long InVain) Left(long[] shortest)
+    public (long Room, long InVain) Left(long[] shortest, long[] perTick)
     {
         var (room, vain) = (0L, 0L);
         for (var b = 0; b < used.Length; b++)
         {
             var left = groupOf[b].Room - used[b];
             if (left < shortest[groupOf[b].Index])
-                vain += left * perTick[b];
+                vain += left * perTick[groupOf[b].Index];
             else
                 room += left;
         }
 
         return (room, vain);
+    }
+
+    /// <summary>Length left of each group's boards where a section still goes, or of all of them.</summary>
+    public void RoomFor(long[]? shortest, long[] into)
+    {
+        Array.Clear(into);
+        for (var b = 0; b < used.Length; b++)
+        {
+            var (left, group) = (groupOf[b].Room - used[b], groupOf[b].Index);
+            if (shortest is null || left >= shortest[group])
+                into[group] += left;
+        }
     }
 
     /// <summary>What is used of each board; of boards that are alike in order, and all of those on which nothing more goes.</summary>

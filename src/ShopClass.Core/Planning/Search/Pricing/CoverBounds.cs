@@ -10,8 +10,7 @@ internal sealed class CoverBounds
     private readonly Packing packing;
     private readonly IReadOnlyList<Column> columns;
     private readonly CoverBoards boards;
-    private readonly int[][] kinds;
-    private readonly int[] blanks;
+    private readonly Contents contents;
     private readonly long[] share;
     private readonly long[] span;
     private readonly int[] sections;
@@ -19,13 +18,13 @@ internal sealed class CoverBounds
     public CoverBounds(
         Packing packing,
         IReadOnlyList<Column> columns,
+        Contents contents,
         CoverBoards boards,
         int groups
     )
     {
         (this.packing, this.columns, this.boards) = (packing, columns, boards);
-        kinds = [.. columns.Select(c => KindsOf(c.Packed))];
-        blanks = [.. columns.Select((c, i) => kinds[i].Sum(k => packing.Count(c.Packed, k)))];
+        this.contents = contents;
         share = new long[packing.Kinds];
         span = new long[packing.Kinds];
         sections = new int[packing.Kinds];
@@ -35,12 +34,16 @@ internal sealed class CoverBounds
     /// <summary>The shortest section of each group among those looked at last.</summary>
     public long[] Shortest { get; }
 
+    /// <summary>How many blanks were left.</summary>
+    public int BlanksLeft { get; private set; }
+
     /// <summary>Keeps, in their order, those sections that could be in a plan within the budget; none where there is no such plan.</summary>
-    public Span<int> Narrow(Span<int> list, ulong left, long budget)
+    public Span<Listed> Narrow(Span<Listed> list, ulong left, long[] perTick, long budget)
     {
         Count(list);
-        var (room, least) = boards.Left(Shortest);
+        var (room, least) = boards.Left(Shortest, perTick);
         var length = 0L;
+        BlanksLeft = 0;
         for (var k = 0; k < share.Length; k++)
         {
             var count = packing.Count(left, k);
@@ -48,6 +51,7 @@ internal sealed class CoverBounds
                 continue;
             if (sections[k] == 0)
                 return [];
+            BlanksLeft += count;
             least += share[k] * count;
             length += span[k] * count;
         }
@@ -68,20 +72,20 @@ internal sealed class CoverBounds
         return scarcest;
     }
 
-    private void Count(ReadOnlySpan<int> list)
+    private void Count(ReadOnlySpan<Listed> list)
     {
         Array.Fill(share, long.MaxValue);
         Array.Fill(span, long.MaxValue);
         Array.Fill(Shortest, long.MaxValue);
         Array.Clear(sections);
-        foreach (var c in list)
+        foreach (var (c, own) in list)
         {
             var column = columns[c];
             ref var shortest = ref Shortest[column.Group.Index];
             shortest = Math.Min(shortest, column.Span);
-            var loss = Share(column.Loss, blanks[c]);
-            var along = column.Span / blanks[c];
-            foreach (var k in kinds[c])
+            var loss = Share(own, contents.Blanks(c));
+            var along = column.Span / contents.Blanks(c);
+            foreach (var k in contents.Kinds(c))
             {
                 share[k] = Math.Min(share[k], loss);
                 span[k] = Math.Min(span[k], along);
@@ -90,29 +94,28 @@ internal sealed class CoverBounds
         }
     }
 
-    private Span<int> Kept(Span<int> list, long spare)
+    private Span<Listed> Kept(Span<Listed> list, long spare)
     {
         var kept = 0;
-        foreach (var c in list)
+        foreach (var item in list)
         {
-            var own = columns[c].Loss;
-            foreach (var k in kinds[c])
-                own -= share[k] * packing.Count(columns[c].Packed, k);
+            var (c, own) = item;
+            var kinds = contents.Kinds(c);
+            var counts = contents.Counts(c);
+            for (var i = 0; i < kinds.Length; i++)
+                own -= share[kinds[i]] * counts[i];
             if (own <= spare)
             {
-                list[kept++] = c;
+                list[kept++] = item;
                 continue;
             }
 
-            foreach (var k in kinds[c])
+            foreach (var k in kinds)
                 sections[k]--;
         }
 
         return list[..kept];
     }
-
-    private int[] KindsOf(ulong packed) =>
-        [.. Enumerable.Range(0, packing.Kinds).Where(k => packing.HasAny(packed, k))];
 
     /// <summary>A loss divided, rounded down.</summary>
     private static long Share(long loss, int by) =>

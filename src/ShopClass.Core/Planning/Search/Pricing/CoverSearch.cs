@@ -8,20 +8,19 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 internal sealed class CoverSearch
 {
     private const int LooksCounted = 192;
-    private const int StatesCounted = 32;
 
-    /// <summary>Ways to have the same blanks that are kept to compare with.</summary>
-    private const int MostStates = 256;
     private readonly IReadOnlyList<Column> columns;
     private readonly Packing packing;
     private readonly Taste taste;
     private readonly Steps steps;
     private readonly CoverBounds bounds;
     private readonly CoverBoards boards;
+    private readonly CoverStates states;
+    private readonly RestProgramme rest;
+    private readonly TurnPrices prices;
     private readonly int[] lines;
-    private readonly List<int[]> lists = [];
-    private readonly Dictionary<ulong, List<(Placed? Path, long Length, long[] Usage)>> seen = [];
-    private long budget;
+    private readonly List<Listed[]> lists = [];
+    private long most;
     private int looks;
     private ClearPlan? best;
 
@@ -30,30 +29,41 @@ internal sealed class CoverSearch
         Packing packing,
         IReadOnlyList<BoardGroup> groups,
         IReadOnlyList<Column> columns,
-        IReadOnlyList<long> perTick,
+        long[] perTick,
+        Aim aim,
         Steps steps
     )
     {
         (this.packing, this.columns, this.steps) = (packing, columns, steps);
         taste = new(bench);
-        boards = new(groups, perTick);
+        boards = new(groups);
         lines = new int[columns.Count];
         Array.Fill(lines, -1);
-        bounds = new(packing, columns, boards, groups.Count);
+        var contents = new Contents(packing, columns);
+        bounds = new(packing, columns, contents, boards, groups.Count);
+        states = new(taste, LinesOf, steps);
+        rest = new(packing, groups, columns, contents, aim);
+        prices = new(packing, boards, rest, perTick, steps);
     }
 
-    /// <summary>What all losses together may be.</summary>
-    public required Int128 Budget
+    /// <summary>What a plan may cost at most, in the numbers of the prices.</summary>
+    public required Int128 Most
     {
-        get => budget;
-        set => budget = (long)Int128.Min(value, long.MaxValue / 4);
+        get => most;
+        set => most = (long)Int128.Min(value, long.MaxValue / 4);
     }
 
-    /// <summary>The budget once a plan with such a cost and length used is known.</summary>
-    public required Func<Cost, long, Int128> BudgetAfter { get; init; }
+    /// <summary>What every plan costs at least, losses not counted.</summary>
+    public required long Bound { get; init; }
+
+    /// <summary>The most a plan may cost once one with such a cost and length used is known.</summary>
+    public required Func<Cost, long, Int128> MostAfter { get; init; }
 
     /// <summary>Whether the first plan will do.</summary>
     public bool AnyWillDo { get; init; }
+
+    /// <summary>A list of so many sections gets new prices for what is left.</summary>
+    public int WorthPricing { get; init; } = int.MaxValue;
 
     /// <summary>After so many looks at what is left the search ends, whether it is through or not.</summary>
     public int MostLooks { get; init; } = int.MaxValue;
@@ -61,130 +71,128 @@ internal sealed class CoverSearch
     /// <summary>The best plan within the budget, or null.</summary>
     public ClearPlan? Run()
     {
-        int[] all = [.. Enumerable.Range(0, columns.Count).OrderBy(c => columns[c].Loss)];
-        Place(0, all, packing.All, 0, null);
+        Listed[] all =
+        [
+            .. Enumerable
+                .Range(0, columns.Count)
+                .Select(c => new Listed(c, columns[c].Loss))
+                .OrderBy(l => l.Loss),
+        ];
+        Place(new(0, packing.All, Bound, 0, 0, null), all, null);
         return best;
     }
 
     private bool IsOver => steps.AreUp || looks > MostLooks || (AnyWillDo && best is not null);
 
-    private void Place(int depth, ReadOnlySpan<int> among, ulong left, long loss, Placed? path)
+    private void Place(CoverTurn turn, ReadOnlySpan<Listed> among, Listed? again)
     {
-        if (left == 0)
+        if (turn.Left == 0)
         {
-            Judge(path!);
+            Judge(turn.Path!);
             return;
         }
 
         looks++;
         if (IsOver || !steps.Take(1 + among.Length / LooksCounted))
             return;
-        while (lists.Count <= depth)
+        while (lists.Count <= turn.Depth)
             lists.Add([]);
-        if (lists[depth].Length < among.Length)
-            lists[depth] = new int[among.Length];
-        var list = Fitting(among, left, loss, lists[depth]);
-        list = bounds.Narrow(list, left, budget - loss);
-        if (list.Length == 0 || IsBeaten(left, path))
+        if (lists[turn.Depth].Length <= among.Length)
+            lists[turn.Depth] = new Listed[among.Length + 1];
+        var list = Fitting(among, again, turn, lists[turn.Depth]);
+        list = bounds.Narrow(list, turn.Left, prices.PerTick(turn.Prices), most - turn.Bound);
+        if (list.Length == 0 || IsBeaten(turn))
             return;
-        var kind = bounds.Scarcest(left);
+        if (list.Length >= WorthPricing)
+        {
+            list = prices.Find(
+                ref turn,
+                list,
+                bounds.BlanksLeft,
+                bounds.Shortest,
+                most,
+                WorthPricing
+            );
+            list = bounds.Narrow(list, turn.Left, prices.PerTick(turn.Prices), most - turn.Bound);
+            if (list.Length == 0)
+                return;
+        }
+
+        var kind = bounds.Scarcest(turn.Left);
         var from = 0;
         for (var i = 0; i < list.Length && !IsOver; i++)
         {
-            var c = list[i];
-            if (!packing.HasAny(columns[c].Packed, kind) || loss + columns[c].Loss > budget)
+            var item = list[i];
+            if (!packing.HasAny(columns[item.Column].Packed, kind) || turn.Bound + item.Loss > most)
                 continue;
             // Whatever holds a section tried before was looked at there, so it need not come again beside this one.
             list[from..i].CopyTo(list[(from + 1)..]);
-            list[from++] = c;
-            PlaceOnEach(depth + 1, list[(from - 1)..], c, left, loss, path);
+            list[from++] = item;
+            PlaceOnEach(turn, list[from..], item);
         }
     }
 
     /// <summary>Sections that hold only blanks that are left, with room and within the budget.</summary>
-    private Span<int> Fitting(ReadOnlySpan<int> among, ulong left, long loss, int[] into)
+    private Span<Listed> Fitting(
+        ReadOnlySpan<Listed> among,
+        Listed? again,
+        CoverTurn turn,
+        Listed[] into
+    )
     {
         var longest = boards.Longest();
         var count = 0;
-        foreach (var c in among)
+        foreach (var item in among)
         {
-            var column = columns[c];
-            if (
-                loss + column.Loss <= budget
-                && packing.Holds(left, column.Packed)
-                && column.Span <= longest[column.Group.Index]
-            )
-                into[count++] = c;
+            if (turn.Bound + item.Loss > most)
+                break;
+            if (again is { } once && item.Loss >= once.Loss)
+            {
+                if (Fits(once, turn.Left, longest))
+                    into[count++] = once;
+                again = null;
+            }
+
+            if (Fits(item, turn.Left, longest))
+                into[count++] = item;
         }
 
+        if (again is { } last && turn.Bound + last.Loss <= most && Fits(last, turn.Left, longest))
+            into[count++] = last;
         return into.AsSpan(0, count);
     }
 
-    private void PlaceOnEach(
-        int depth,
-        ReadOnlySpan<int> among,
-        int c,
-        ulong left,
-        long loss,
-        Placed? path
-    )
+    private bool Fits(Listed item, ulong left, long[] longest)
     {
-        var column = columns[c];
+        var column = columns[item.Column];
+        return packing.Holds(left, column.Packed) && column.Span <= longest[column.Group.Index];
+    }
+
+    private void PlaceOnEach(CoverTurn turn, ReadOnlySpan<Listed> among, Listed item)
+    {
+        var column = columns[item.Column];
+        var path = turn.Path;
         for (var b = 0; b < boards.Stocks.Count && !IsOver; b++)
         {
             if (!boards.MayGoOn(b, column))
                 continue;
             boards.Use(b, column.Span);
-            var placed = new Placed(c, b, path, (path?.Effort ?? 0) + column.Effort);
-            Place(depth, among, left - column.Packed, loss + column.Loss, placed);
+            var placed = new Placed(item.Column, b, path, (path?.Effort ?? 0) + column.Effort);
+            var next = turn with
+            {
+                Depth = turn.Depth + 1,
+                Left = turn.Left - column.Packed,
+                Bound = turn.Bound + item.Loss,
+                Own = turn.Own + rest.OwnOf(item.Column),
+                Path = placed,
+            };
+            Place(next, among, item);
             boards.Use(b, -column.Span);
         }
     }
 
-    private bool IsBeaten(ulong left, Placed? path)
-    {
-        if (!seen.TryGetValue(left, out var states))
-            seen.Add(left, states = []);
-        var usage = boards.Usage(bounds.Shortest);
-        var length = boards.Length;
-        foreach (var (other, its, before) in states)
-        {
-            if (FitsWithin(before, usage) && Compare(other, its, path, length) <= 0)
-                return true;
-        }
-
-        steps.Take(states.Count / StatesCounted);
-        if (states.Count >= MostStates)
-            return false;
-        states.RemoveAll(s =>
-            FitsWithin(usage, s.Usage) && Compare(path, length, s.Path, s.Length) <= 0
-        );
-        states.Add((path, length, usage));
-        return false;
-    }
-
-    /// <summary>Whether the first uses no more of any board, and has cut every board that the second has: in the end all must be.</summary>
-    private static bool FitsWithin(long[] a, long[] b)
-    {
-        for (var i = 0; i < a.Length; i++)
-        {
-            if (a[i] > b[i] || (a[i] == 0 && b[i] > 0))
-                return false;
-        }
-
-        return true;
-    }
-
-    /// <summary>Compares what two ways cost and use; what they are completed with adds the same to both.</summary>
-    private int Compare(Placed? a, long lengthA, Placed? b, long lengthB)
-    {
-        if (!taste.CostMatters)
-            return 0;
-        var (effortA, effortB) = (a?.Effort ?? 0, b?.Effort ?? 0);
-        return effortA != effortB && taste.Inner[0] is PlanGoal.SawingEffort
-            ? effortA.CompareTo(effortB)
-            : taste.Compare(new(effortA, LinesOf(a)), lengthA, new(effortB, LinesOf(b)), lengthB);
-    }
+    private bool IsBeaten(CoverTurn turn) =>
+        states.Beat(turn.Left, turn.Path, boards.Length, boards.Usage(bounds.Shortest));
 
     private void Judge(Placed path)
     {
@@ -195,7 +203,7 @@ internal sealed class CoverSearch
         if (best is not null && taste.Compare(cost, length, best.Cost, best.LengthUsed) >= 0)
             return;
         best = new(cost, length, Sections(path));
-        Budget = Int128.Min(Budget, BudgetAfter(cost, length));
+        Most = Int128.Min(Most, MostAfter(cost, length));
     }
 
     private List<(Stock, IReadOnlyList<SectionOption>)> Sections(Placed last)

@@ -31,7 +31,7 @@ internal sealed record PairRule(int[] Kinds, int Most)
         foreach (var kinds in Groups(demand.Count))
         {
             var wanted = kinds.Sum(k => demand[k]);
-            if (wanted % 2 == 0 || wanted == 1)
+            if (wanted % 2 == 0 || wanted == 1 || kinds.Any(k => demand[k] == 0))
                 continue;
             var rule = new PairRule(kinds, wanted / 2);
             var by = mixture.Sum(m => m.Share * rule.Pairs(m.Column.Packed, packing)) - rule.Most;

@@ -34,7 +34,6 @@ internal sealed class PriceProgramme
     private readonly IReadOnlyList<BoardGroup> groups;
     private readonly Simplex simplex;
     private readonly double cost;
-    private readonly IReadOnlyList<PairRule> rules;
     private readonly Dictionary<int, Column> sections = [];
 
     public PriceProgramme(
@@ -42,21 +41,21 @@ internal sealed class PriceProgramme
         Bench bench,
         Packing packing,
         IReadOnlyList<BoardGroup> groups,
-        IReadOnlyList<Column> known,
-        IReadOnlyList<PairRule> rules
+        IReadOnlyList<Column> known
     )
     {
-        this.rules = rules;
         (this.aim, this.bench, this.packing, this.groups) = (aim, bench, packing, groups);
         var single = known.Take(packing.Kinds).ToList();
         cost =
             aim is Aim.Room
                 ? 1
-                : Math.Max(1, single.Select((c, i) => bench.Demand[i] * CostOf(c)).Sum());
+                : Math.Max(
+                    1,
+                    single.Select((c, i) => bench.Demand[i] * (double)CostOf(c, aim)).Sum()
+                );
         simplex = new([
             .. bench.Demand.Select(d => (double)d),
             .. groups.Select(g => Full * g.Stocks.Count),
-            .. rules.Select(r => (double)r.Most),
         ]);
         foreach (var column in known)
             Add(column);
@@ -76,9 +75,7 @@ internal sealed class PriceProgramme
         for (var i = 0; i < packing.Kinds; i++)
             coefficients[i] = packing.Count(column.Packed, i);
         coefficients[packing.Kinds + column.Group.Index] = (double)column.Span / column.Group.Room;
-        for (var i = 0; i < rules.Count; i++)
-            coefficients[packing.Kinds + groups.Count + i] = rules[i].Pairs(column.Packed, packing);
-        sections.Add(simplex.Add(coefficients, CostOf(column) / cost), column);
+        sections.Add(simplex.Add(coefficients, CostOf(column, aim) / cost), column);
     }
 
     /// <summary>Prices for the sections added so far, in whole numbers.</summary>
@@ -95,11 +92,6 @@ internal sealed class PriceProgramme
                     .Select(i => Math.Max(0, (long)Math.Floor(simplex.Prices[i] * Scale))),
             ],
             [.. groups.Select(g => OwnPerTick + Math.Max(0, PerTick(g)))],
-            [
-                .. Enumerable
-                    .Range(packing.Kinds + groups.Count, rules.Count)
-                    .Select(i => Math.Max(0, (long)Math.Round(-simplex.Prices[i] * Scale))),
-            ],
             (long)(Scale / SlackPart)
         );
     }
@@ -119,28 +111,18 @@ internal sealed class PriceProgramme
             bound -= perTick * group.Stocks.Count * group.Room;
         }
 
-        for (var i = 0; i < rules.Count; i++)
-            bound -= (Int128)prices.PerPair[i] * rules[i].Most;
         return bound;
     }
 
-    /// <summary>The sections mixed now, each with its share.</summary>
-    public IReadOnlyList<(Column Column, double Share)> Mixture() =>
-        [
-            .. simplex
-                .Used()
-                .Where(u => sections.ContainsKey(u.Column))
-                .Select(u => (sections[u.Column], u.Level)),
-        ];
+    private int Rows => packing.Kinds + groups.Count;
 
-    private int Rows => packing.Kinds + groups.Count + rules.Count;
-
-    private double CostOf(Column column) =>
+    /// <summary>What a section costs for an aim, in the prices' own numbers.</summary>
+    public static long CostOf(Column column, Aim aim) =>
         aim switch
         {
             Aim.Room => 0,
             Aim.Sawing => column.Effort,
-            _ => (double)column.Span * PartsOfTick,
+            _ => column.Span * PartsOfTick,
         };
 
     private void Start(List<Column> single)
@@ -149,9 +131,6 @@ internal sealed class PriceProgramme
         for (var i = 0; i < kinds; i++)
             simplex.Add(Unit(i, -1), 0);
         var spare = groups.Select(g => simplex.Add(Unit(kinds + g.Index, 1), 0)).ToList();
-        var kept = rules
-            .Select((_, i) => simplex.Add(Unit(kinds + groups.Count + i, 1), 0))
-            .ToList();
         var over = new double[Rows];
         foreach (var group in groups)
             over[kinds + group.Index] = -group.Stocks.Count;
@@ -160,7 +139,7 @@ internal sealed class PriceProgramme
         var worst = loads.IndexOf(loads.Max());
         if (loads[worst] > 0)
             spare[worst] = overrun;
-        simplex.Start([.. Enumerable.Range(0, kinds), .. spare, .. kept]);
+        simplex.Start([.. Enumerable.Range(0, kinds), .. spare]);
     }
 
     private double Load(List<Column> single, BoardGroup group) =>

@@ -41,7 +41,7 @@ internal sealed class PriceSearch
     /// <summary>Prices for an aim; null where the steps are up before they settle.</summary>
     public Priced? Find(Aim aim)
     {
-        var programme = new PriceProgramme(aim, bench, packing, groups, known, []);
+        var programme = new PriceProgramme(aim, bench, packing, groups, known);
         BySample(programme);
         long[][] least = [.. groups.Select(g => new long[g.Pool.Strips.Length])];
         foreach (var strips in least)
@@ -122,7 +122,7 @@ internal sealed class PriceSearch
             var prices = programme.Solve();
             var gains = Best(
                 atHand
-                    .Select(c => (Column: c, Loss: c.LossAt(prices, packing, [])))
+                    .Select(c => (Column: c, Loss: c.LossAt(prices, packing)))
                     .Where(c => c.Loss < -prices.Slack)
             );
             if (gains.Count == 0)

@@ -7,9 +7,8 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// <param name="Sawing">1 where sawing effort is the cost, 0 where it is not looked at.</param>
 /// <param name="Worth">Worth of one blank of each kind.</param>
 /// <param name="PerTick">Cost of one tick of length (kerf included) on each group of boards.</param>
-/// <param name="PerPair">What each of some further rules adds for every pair of its blanks in a section.</param>
 /// <param name="Slack">No section's loss is below minus this.</param>
-internal sealed record Prices(int Sawing, long[] Worth, long[] PerTick, long[] PerPair, long Slack)
+internal sealed record Prices(int Sawing, long[] Worth, long[] PerTick, long Slack)
 {
     /// <summary>Cost of a tick ripped.</summary>
     public long Rip(Stock stock) => Sawing * Score.RipWeight * stock.Board.Thickness.Ticks;

@@ -17,9 +17,11 @@ internal sealed class SectionFinder
     private readonly Prices prices;
     private readonly long rip;
     private readonly long cross;
-    private readonly PricedStrip[] strips;
+    private readonly StripPool pool;
+    private readonly StripPrices worth;
     private readonly int every;
     private readonly List<int> chosen = [];
+    private readonly List<int> some = [];
     private readonly List<Column> found = [];
     private readonly Level first;
     private readonly List<Level> levels = [];
@@ -29,6 +31,7 @@ internal sealed class SectionFinder
     private int lead;
     private long length;
     private long hope;
+    private int leastAt = -1;
 
     public SectionFinder(
         Packing packing,
@@ -42,11 +45,13 @@ internal sealed class SectionFinder
         (this.group, this.packing, this.prices, this.steps) = (group, packing, prices, steps);
         stock = group.First;
         (rip, cross) = (prices.Rip(stock), prices.Cross(stock));
-        sums = group.Pool.Sums;
-        strips = PricedStrip.All(group.Pool, prices.Worth, cross);
+        pool = group.Pool;
+        sums = pool.Sums;
+        worth = pool.Prices;
+        worth.Count(prices.Worth, cross);
         first = new(sums.Count);
-        bounds = new(packing, group, prices, sums);
-        steps.Take(strips.Length / 64);
+        bounds = new(rip, pool.Breadths.Count, sums);
+        steps.Take(pool.Strips.Length / 64);
     }
 
     /// <summary>
@@ -57,8 +62,10 @@ internal sealed class SectionFinder
     {
         (this.most, bestOnly) = (most, false);
         found.Clear();
-        for (var i = 0; i < strips.Length && found.Count <= most && !steps.AreUp; i++)
+        foreach (var i in pool.Shelf.ByLength)
         {
+            if (found.Count > most || steps.AreUp)
+                break;
             if (known[i] <= limit)
                 Lead(i, limit);
         }
@@ -75,8 +82,10 @@ internal sealed class SectionFinder
     {
         (this.most, bestOnly) = (int.MaxValue, true);
         found.Clear();
-        for (var i = 0; i < strips.Length && found.Count < most && !steps.AreUp; i++)
+        foreach (var i in pool.Shelf.ByLength)
         {
+            if (found.Count >= most || steps.AreUp)
+                break;
             if (known[i] > need)
                 continue;
             Lead(i, limit);
@@ -95,9 +104,9 @@ internal sealed class SectionFinder
         (this.most, bestOnly) = (int.MaxValue, true);
         found.Clear();
         var at = from;
-        for (var n = 0; n < strips.Length && found.Count < most && !steps.AreUp; n += every)
+        for (var n = 0; n < pool.Strips.Length && found.Count < most && !steps.AreUp; n += every)
         {
-            at = at + every >= strips.Length ? 0 : at + every;
+            at = at + every >= pool.Strips.Length ? 0 : at + every;
             Lead(at, limit);
         }
 
@@ -107,29 +116,24 @@ internal sealed class SectionFinder
     /// <summary>Finds sections led by a strip; <c>hope</c> is then what each of them loses at least.</summary>
     private void Lead(int index, long limit)
     {
-        ref readonly var strip = ref strips[index];
+        ref readonly var strip = ref pool.Strips[index];
         (lead, length, this.limit) = (index, strip.Length, limit);
         hope = long.MaxValue;
         if (length > stock.Usable)
             return;
+
         var loss =
             cross * stock.Width
             + prices.PerTick[group.Index] * (length + stock.CrosscutKerf)
-            - strips[index].Value;
-        var beside = stock.Width - group.Pool.Breadths[strip.Breadth].Width;
+            - worth.Values[index];
+        var beside = stock.Width - pool.Breadths[strip.Breadth].Width;
         var left = packing.All - strip.Packed;
-        hope = loss + bounds.BesideByArea(length, beside, left);
-        if (hope > limit)
-            return;
         hope = limit + 1;
         chosen.Add(index);
         var before = found.Count;
         Add(loss, beside);
         var taken = sums.Next(0, strip.Breadth);
-        if (
-            taken <= sums.LastWithRoom
-            && Candidates(left, taken, beside, loss) is { Count: > 0 } some
-        )
+        if (taken <= sums.LastWithRoom && Candidates(left, taken, loss) is { Count: > 0 } some)
             Beside(0, some, left, taken, beside, loss);
         chosen.Clear();
         if (bestOnly && found.Count > before + 1)
@@ -137,39 +141,44 @@ internal sealed class SectionFinder
     }
 
     /// <summary>The strips that a good enough section led by such a strip could hold beside it.</summary>
-    private List<int>? Candidates(ulong left, int taken, long beside, long loss)
+    private List<int>? Candidates(ulong left, int taken, long loss)
     {
-        bounds.Beside(length, taken, left, first.Least);
+        var ends = pool.Shelf.EndsFor(lead);
+        if (pool.Shelf.RankOf(lead) is var rank && rank != leastAt)
+        {
+            leastAt = rank;
+            bounds.Clear();
+            for (var b = 0; b < ends.Length; b++)
+                bounds.Note(b, worth.Greatest(b, ends[b]));
+            bounds.Spread(length, 0, first.Least);
+        }
+
         if (loss + first.Least[taken] > limit)
         {
             hope = loss + first.Least[taken];
             return null;
         }
 
-        bounds.Offer(left, beside);
         first.Strips.Clear();
         var ripped = loss + rip * length;
         var looks = 0;
-        for (var i = 0; i < strips.Length; looks++)
+        for (var b = 0; b < ends.Length; b++)
         {
-            ref readonly var strip = ref strips[i];
-            var next = sums.Next(taken, strip.Breadth);
-            if (next < 0 || !MayLieBeside(strip, i, left))
-            {
-                i = strip.End;
+            var next = sums.Next(taken, b);
+            if (next < 0)
                 continue;
-            }
-
-            var sure = ripped - strips[i].Value + first.Least[next];
-            if (sure - bounds.More(strip.Last, length - strip.Length) > limit)
-            {
-                i = strip.End;
+            var least = ripped + first.Least[next] - limit;
+            if (worth.Greatest(b, ends[b]) < least)
                 continue;
-            }
 
-            if (sure + LastCut(strip) <= limit)
-                first.Strips.Add(i);
-            i++;
+            some.Clear();
+            looks += worth.Collect(b, ends[b], least, some);
+            foreach (var i in some)
+            {
+                ref readonly var strip = ref pool.Strips[i];
+                if (MayLieBeside(strip, i, left) && worth.Values[i] - LastCut(strip) >= least)
+                    first.Strips.Add(i);
+            }
         }
 
         steps.Take(1 + looks / LooksCounted);
@@ -184,7 +193,7 @@ internal sealed class SectionFinder
         var level = levels[depth];
         bounds.Clear();
         foreach (var i in some)
-            bounds.Note(strips[i].Breadth, strips[i].Value - LastCut(strips[i]));
+            bounds.Note(pool.Strips[i].Breadth, worth.Values[i] - LastCut(pool.Strips[i]));
         bounds.Spread(length, taken, level.Least);
         if (loss + level.Least[taken] > limit)
             return;
@@ -192,10 +201,10 @@ internal sealed class SectionFinder
         for (var at = 0; at < some.Count; at++)
         {
             var i = some[at];
-            ref readonly var strip = ref strips[i];
+            ref readonly var strip = ref pool.Strips[i];
             var next = sums.Next(taken, strip.Breadth);
-            var now = ripped - strips[i].Value + LastCut(strip);
-            var rest = beside - stock.RipKerf - group.Pool.Breadths[strip.Breadth].Width;
+            var now = ripped - worth.Values[i] + LastCut(strip);
+            var rest = beside - stock.RipKerf - pool.Breadths[strip.Breadth].Width;
             if (rest < 0 || now + level.Least[next] > limit)
                 continue;
             chosen.Add(i);
@@ -205,7 +214,7 @@ internal sealed class SectionFinder
                 level.Strips.Clear();
                 for (var j = at; j < some.Count; j++)
                 {
-                    ref readonly var other = ref strips[some[j]];
+                    ref readonly var other = ref pool.Strips[some[j]];
                     if (
                         sums.Next(next, other.Breadth) >= 0
                         && packing.Holds(left - strip.Packed, other.Packed)
@@ -223,19 +232,17 @@ internal sealed class SectionFinder
         steps.Take(1 + some.Count / LooksCounted);
     }
 
-    private long LastCut(in PricedStrip strip) =>
-        length - strip.Length > group.Pool.Leeway
-            ? cross * group.Pool.Breadths[strip.Breadth].Needed
-            : 0;
+    private long LastCut(in PoolStrip strip) =>
+        length - strip.Length > pool.Leeway ? cross * pool.Breadths[strip.Breadth].Needed : 0;
 
     /// <summary>Of strips as long as the section the first leads.</summary>
-    private bool MayLieBeside(in PricedStrip strip, int index, ulong left) =>
+    private bool MayLieBeside(in PoolStrip strip, int index, ulong left) =>
         (strip.Length < length || (strip.Length == length && index >= lead))
         && packing.Holds(left, strip.Packed);
 
     private void Add(long loss, long beside)
     {
-        if (beside >= group.Pool.Keepable)
+        if (beside >= pool.Keepable)
             loss += rip * length;
         if (loss > limit || found.Count > most)
             return;

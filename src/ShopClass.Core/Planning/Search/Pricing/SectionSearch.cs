@@ -11,32 +11,42 @@ internal sealed class SectionSearch
 
     /// <summary>First part of all the spare room that a plan is looked for in.</summary>
     private const int FirstRoomPart = 256;
+    private const int UsualWorth = 80;
+    private readonly int worthPricing;
     private readonly Bench bench;
     private readonly Packing packing;
     private readonly Steps steps;
     private readonly Aim aim;
     private readonly List<StripPool> known = [];
 
-    private SectionSearch(Bench bench, Packing packing, Taste taste, Steps steps)
+    private SectionSearch(Bench bench, Packing packing, Taste taste, Steps steps, int worthPricing)
     {
+        this.worthPricing = worthPricing;
         (this.bench, this.packing, this.steps) = (bench, packing, steps);
         aim = taste.Inner[0] is PlanGoal.SawingEffort ? Aim.Sawing : Aim.Length;
     }
 
     /// <summary>The search, or null where lines count first or the blanks are too many.</summary>
-    public static SectionSearch? Over(Bench bench, Steps steps)
+    /// <param name="bench">What is to be cut from what.</param>
+    /// <param name="steps">How long it may take.</param>
+    /// <param name="worthPricing">With so many sections to put together new prices are worth their time.</param>
+    public static SectionSearch? Over(Bench bench, Steps steps, int worthPricing = UsualWorth)
     {
         var taste = new Taste(bench);
         return taste.Inner[0] is not PlanGoal.Lines && Packing.For(bench.Demand) is { } packing
-            ? new(bench, packing, taste, steps)
+            ? new(bench, packing, taste, steps, worthPricing)
             : null;
     }
 
     /// <summary>
     /// The best plan with each of these boards cut as if clear, given the cost of a plan that is known already; any plan
-    /// where costs do not matter.
+    /// where costs do not matter. A first plan is told at once where none is known.
     /// </summary>
-    public ClearAnswer Solve(IReadOnlyList<Stock> chosen, (Cost Cost, long LengthUsed)? have)
+    public ClearAnswer Solve(
+        IReadOnlyList<Stock> chosen,
+        (Cost Cost, long LengthUsed)? have,
+        Action<ClearPlan>? tell = null
+    )
     {
         if (Groups(chosen) is not { } groups)
             return new(false, null);
@@ -50,12 +60,13 @@ internal sealed class SectionSearch
             if (answer.Plan is null || !bench.CostMatters)
                 return answer;
             any = answer.Plan;
+            tell?.Invoke(any);
             have = (any.Cost, any.LengthUsed);
         }
 
         if (search.Find(aim) is not { } priced)
             return new(false, any);
-        var widening = new WideningSearch(bench, packing, groups, priced, steps);
+        var widening = new WideningSearch(bench, packing, groups, priced, worthPricing, steps);
         var best = widening.Run(have.Value, search.Known);
         return best with { Plan = best.Plan ?? any };
     }
@@ -76,10 +87,11 @@ internal sealed class SectionSearch
                 return new(false, null);
             // What is left of the boards is what is looked for here: it costs nothing.
             var free = new long[groups.Count];
-            var cover = new CoverSearch(bench, packing, groups, columns, free, steps)
+            var cover = new CoverSearch(bench, packing, groups, columns, free, Aim.Room, steps)
             {
-                Budget = width,
-                BudgetAfter = (_, _) => Int128.MaxValue,
+                Bound = 0,
+                Most = width,
+                MostAfter = (_, _) => Int128.MaxValue,
                 AnyWillDo = true,
             };
             if (cover.Run() is { } plan)

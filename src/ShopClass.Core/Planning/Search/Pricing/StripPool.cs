@@ -36,6 +36,8 @@ internal sealed class StripPool
     private readonly List<Breadth> breadths = [];
     private readonly Lie[] lies;
     private WidthSums? sums;
+    private StripShelf? shelf;
+    private StripPrices? prices;
 
     private StripPool(
         Bench bench,
@@ -74,6 +76,12 @@ internal sealed class StripPool
 
     /// <summary>Sums that widths of strips side by side come to.</summary>
     public WidthSums Sums => sums ??= new(Stock, breadths);
+
+    /// <summary>The strips by breadth and length.</summary>
+    public StripShelf Shelf => shelf ??= new(Strips, breadths.Count);
+
+    /// <summary>What strips are worth at the prices last counted.</summary>
+    public StripPrices Prices => prices ??= new(this);
 
     /// <summary>Size across the board of a blank that lies so.</summary>
     public long AcrossOf(Lie lie) => bench.Kinds[lie.Kind].Across(lie.Turned);

@@ -9,11 +9,12 @@ internal sealed class WideningSearch(
     Packing packing,
     IReadOnlyList<BoardGroup> groups,
     Priced priced,
+    int worthPricing,
     Steps steps
 )
 {
     /// <summary>First distance looked at, as a part of the bound.</summary>
-    private const int FirstPart = 60;
+    private const int FirstPart = 250;
 
     /// <summary>How long a plan is looked for among the sections the prices came from.</summary>
     private const int KnownLooks = 3_000;
@@ -25,23 +26,17 @@ internal sealed class WideningSearch(
     /// <summary>The best plan, given what a plan costs that is known, and the sections the prices came from.</summary>
     public ClearAnswer Run((Cost Cost, long LengthUsed) have, IReadOnlyList<Column> known)
     {
-        most = Above(priced, have.Cost, have.LengthUsed);
+        most = Above(have.Cost, have.LengthUsed);
         var slack = priced.SlackOf(bench);
-        List<Column> some = [.. known.Select(c => c.At(priced.Prices, packing, []))];
-        var best = Cover(some, priced, most, slack, KnownLooks);
-        List<Column> single = [.. known.Take(packing.Kinds)];
+        List<Column> some = [.. known.Select(c => c.At(priced.Prices, packing))];
+        var best = Cover(some, most, KnownLooks);
         var width = Int128.Min(most, Int128.Max(1, priced.Bound / FirstPart));
         while (
             !steps.AreUp
             && SectionLists.Within(packing, groups, priced, width + slack, steps) is { } listed
         )
         {
-            var limit = priced.Bound + width + slack;
-            var sharper = new SharperPrices(bench, packing, groups, steps);
-            var (columns, at) = sharper.Of(priced, single, listed, limit);
-            var least = Math.Min(0, columns.Select(c => c.Loss).DefaultIfEmpty(0).Min());
-            var spare = -(Int128)least * bench.Demand.Sum();
-            best = Cover(columns, at, limit - at.Bound, spare, int.MaxValue) ?? best;
+            best = Cover(listed, Int128.Min(most, width + slack), int.MaxValue) ?? best;
             if (steps.AreUp)
                 break;
             if (width >= most)
@@ -53,25 +48,28 @@ internal sealed class WideningSearch(
     }
 
     /// <summary>The best plan of some sections, with losses from a bound, that is no further from it than the width.</summary>
-    private ClearPlan? Cover(List<Column> columns, Priced at, Int128 width, Int128 spare, int looks)
+    private ClearPlan? Cover(List<Column> columns, Int128 width, int looks)
     {
-        var cover = new CoverSearch(bench, packing, groups, columns, at.OfRoom(), steps)
+        var (bound, perTick) = (priced.Bound - priced.SlackOf(bench), priced.OfRoom());
+        var cover = new CoverSearch(bench, packing, groups, columns, perTick, priced.Aim, steps)
         {
-            Budget = width + spare,
-            BudgetAfter = (cost, length) => Above(at, cost, length) + spare,
+            Bound = (long)bound,
+            Most = priced.Bound + width,
+            MostAfter = Costing,
             MostLooks = looks,
+            WorthPricing = looks == int.MaxValue ? worthPricing : int.MaxValue,
         };
         var plan = cover.Run();
         if (plan is not null)
-            most = Int128.Min(most, Above(priced, plan.Cost, plan.LengthUsed));
+            most = Int128.Min(most, Above(plan.Cost, plan.LengthUsed));
         return plan;
     }
 
     /// <summary>How far a plan's cost, in the numbers of the prices, lies above a bound.</summary>
-    private Int128 Above(Priced at, Cost cost, long length) =>
-        (
-            at.Aim is Aim.Sawing
-                ? cost.Effort - before.Cost.Effort
-                : (Int128)(length - before.Length) * PriceProgramme.PartsOfTick
-        ) - at.Bound;
+    private Int128 Above(Cost cost, long length) => Costing(cost, length) - priced.Bound;
+
+    private Int128 Costing(Cost cost, long length) =>
+        priced.Aim is Aim.Sawing
+            ? cost.Effort - before.Cost.Effort
+            : (Int128)(length - before.Length) * PriceProgramme.PartsOfTick;
 }
