@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Orders;
-using ShopClass.Core.Planning;
 using ShopClass.Core.Tests.Orders;
 using ShopClass.Core.Tests.Planning;
 using ShopClass.Print.Sheets;
@@ -32,67 +31,43 @@ internal static class OrdersBench
             order ??= made;
         }
 
-        var content = new OrderSheetContent(
-            "Evening class",
-            order!,
-            1,
-            DateTime.UnixEpoch,
-            new(2026, 1, 1)
-        );
-        _ = MaterialsOrder.Make(content, Paper.A4);
+        var set = new ClassSet(students, order!);
+        _ = PrintSet.Make("warm", new ClassSet(2, order!).All());
         Timed(
             "order, receiving, preparation and cost sheets",
-            () =>
-                PrintSet.Make(
-                    "set",
-                    [
-                        MaterialsOrder.Of(content, Paper.A4),
-                        ReceivingSheet.Of(content, Paper.A4),
-                        PreparationList.Of(content, [], [], Paper.A4),
-                        CostSheet.Of(content, [], Paper.A4),
-                    ]
-                )
+            () => PrintSet.Make("set", set.OrderSheets())
         );
-        Kits(students);
+        Timed($"{students} kit sheets in one file", () => PrintSet.Make("set", set.KitSheets()));
+        var all = set.All();
+        var done = new List<long>();
+        var watch = Stopwatch.StartNew();
+        var pdf = Timed(
+            "the whole print set, every sheet there is",
+            () => PrintSet.Make("set", all, _ => done.Add(watch.ElapsedMilliseconds))
+        );
+        var waits = done.Prepend(0).Zip(done, (a, b) => b - a).ToList();
+        Console.WriteLine(
+            $"  {all.Count} sheets, {pdf.Length / 1024} KB; progress was told {done.Count} times, after {waits.Max()} ms at the latest"
+        );
+        var kinds = all.Zip(waits).GroupBy(s => KindOf(s.First.Title), StringComparer.Ordinal);
+        foreach (var kind in kinds.OrderByDescending(k => k.Sum(s => s.Second)).Take(5))
+            Console.WriteLine($"  {kind.Key}: {kind.Count()}, {kind.Sum(s => s.Second)} ms");
+        Timed("the whole print set once more", () => PrintSet.Make("set", set.All()));
         return 0;
     }
 
-    private static void Kits(int students)
-    {
-        var request = DemoProjects.Find("wall shelf", UnitSystem.Inch);
-        var plan = CheckedPlan.Make(request);
-        var kit = new KitSheetContent(
-            "Evening class",
-            "Mira",
-            false,
-            plan,
-            1,
-            DateTime.UnixEpoch,
-            new(2026, 1, 1),
-            false
-        );
-        _ = KitSheet.Make(kit, Paper.A4);
-        Timed(
-            $"{students} kit sheets in one file",
-            () =>
-                PrintSet.Make(
-                    "set",
-                    [
-                        .. Enumerable
-                            .Range(1, students)
-                            .Select(i =>
-                                KitSheet.Of(kit with { StudentShown = $"Student {i}" }, Paper.A4)
-                            ),
-                    ]
-                )
-        );
-    }
+    // "Wall shelf: kit sheet for Student 3" is a kit sheet.
+    private static string KindOf(string title) =>
+        string.Concat(title.Split(": ")[^1].TakeWhile(c => !char.IsDigit(c))).Trim();
 
     private static T Timed<T>(string what, Func<T> make)
     {
+        var before = Process.GetCurrentProcess().TotalProcessorTime;
         var watch = Stopwatch.StartNew();
         var made = make();
-        Console.WriteLine($"{what}: {watch.ElapsedMilliseconds} ms");
+        var clock = watch.ElapsedMilliseconds;
+        var spent = Process.GetCurrentProcess().TotalProcessorTime - before;
+        Console.WriteLine($"{what}: {clock} ms, {spent.TotalMilliseconds:0} of the processor");
         return made;
     }
 }

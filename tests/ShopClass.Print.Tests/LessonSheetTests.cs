@@ -62,6 +62,26 @@ public class LessonSheetTests
         Assert.Contains("Plan of lessons 3", text, StringComparison.Ordinal);
     }
 
+    // A rotation of 70 students is higher than a page: it stands on three, and nobody falls off the foot.
+    [Theory]
+    [InlineData(Paper.A4)]
+    [InlineData(Paper.Letter)]
+    public void A_big_classes_rotation_stands_on_several_pages(Paper paper)
+    {
+        var asked = MadeUp.Class(70, 1, 90, new(30, 70, 70, 2));
+        var plan = LessonPlanner.Plan(asked, progress: null, TestContext.Current.CancellationToken);
+        var content = Content with { Request = asked, Plan = plan };
+        var sheet = new PrintedSheet(InstructorSheet.Make(content, 0, paper));
+        foreach (var page in sheet.Words)
+            Assert.All(page, w => Assert.InRange(w.BoundingBox.Bottom, 30, 800));
+        // In the picture a name stands at the left edge by itself, as its row's head.
+        var heads = sheet
+            .Words.SelectMany(p => p)
+            .Where(w => w.BoundingBox.Left < 45 && w.Text == "Student")
+            .ToList();
+        Assert.True(heads.Count >= 70, $"{heads.Count}");
+    }
+
     [Theory]
     [InlineData(Paper.A4)]
     [InlineData(Paper.Letter)]

@@ -11,15 +11,29 @@ namespace ShopClass.Core.Drawings;
 public static class RotationDrawing
 {
     /// <summary>The rotation of lesson <paramref name="lesson"/>, from 0. On an upright frame time runs down.</summary>
-    public static Drawing Of(LessonRequest request, LessonPlan plan, int lesson, DrawingFrame frame)
+    public static Drawing Of(
+        LessonRequest request,
+        LessonPlan plan,
+        int lesson,
+        DrawingFrame frame
+    ) => Of(request, plan, lesson, frame, request.Students);
+
+    /// <summary>The same of some of the students, where all of them would not stand on a page.</summary>
+    public static Drawing Of(
+        LessonRequest request,
+        LessonPlan plan,
+        int lesson,
+        DrawingFrame frame,
+        IReadOnlyList<StudentWork> of
+    )
     {
-        var sheet = new RotationSheet(request, plan, lesson, frame);
+        var sheet = new RotationSheet(request, plan, lesson, frame, of);
         sheet.Draw();
         return new(
             frame.Width,
             sheet.Height,
             $"Rotation of “{request.Lessons[lesson].Title}”",
-            RotationWords.Of(request, plan, lesson),
+            RotationWords.Of(request, plan, lesson, of),
             sheet.Shapes
         );
     }
@@ -45,7 +59,16 @@ public static class RotationWords
             : "times are by the clock";
 
     /// <summary>Who is where, when, a line for each student.</summary>
-    public static string Of(LessonRequest request, LessonPlan plan, int lesson)
+    public static string Of(LessonRequest request, LessonPlan plan, int lesson) =>
+        Of(request, plan, lesson, request.Students);
+
+    /// <summary>The same of some of the students.</summary>
+    public static string Of(
+        LessonRequest request,
+        LessonPlan plan,
+        int lesson,
+        IReadOnlyList<StudentWork> of
+    )
     {
         var program = plan.Lessons[lesson];
         var spells = Spells.In(request, plan, lesson);
@@ -60,7 +83,7 @@ public static class RotationWords
                     $"{When(s.Start)} to {When(s.End)}: everybody watches {SkillBook.Of(s.Skill).Name}."
                 )
         );
-        foreach (var student in request.Students.Where(s => s.Work is not null))
+        foreach (var student in of.Where(s => s.Work is not null))
         {
             if (!request.Lessons[lesson].IsAttendedBy(student.StudentId))
             {

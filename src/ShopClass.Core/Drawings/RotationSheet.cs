@@ -17,11 +17,20 @@ internal sealed class RotationSheet
     private readonly double row;
     private readonly double top;
 
-    public RotationSheet(LessonRequest request, LessonPlan plan, int lesson, DrawingFrame frame)
+    private readonly ILookup<string, FreeSpell> free;
+
+    public RotationSheet(
+        LessonRequest request,
+        LessonPlan plan,
+        int lesson,
+        DrawingFrame frame,
+        IEnumerable<StudentWork> of
+    )
     {
         (this.request, this.plan, this.lesson, this.frame) = (request, plan, lesson, frame);
         t = frame.TextSize;
-        students = [.. request.Students.Where(s => s.Work is { Steps.Count: > 0 })];
+        students = [.. of.Where(s => s.Work is { Steps.Count: > 0 })];
+        free = Spells.In(request, plan, lesson).ToLookup(s => s.StudentId, StringComparer.Ordinal);
         row = frame.Upright ? 3.4 * t : 2.5 * t;
         names = frame.Upright
             ? 0
@@ -102,11 +111,7 @@ internal sealed class RotationSheet
                 ],
                 student
             );
-        foreach (
-            var spell in Spells
-                .In(request, plan, lesson)
-                .Where(s => s.StudentId == student.StudentId)
-        )
+        foreach (var spell in free[student.StudentId])
             Write(spell.Start, spell.End, boxTop, height, ["free"], Ink.Quiet);
     }
 

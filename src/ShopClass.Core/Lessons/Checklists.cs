@@ -111,8 +111,7 @@ public static class Checklists
         int lesson
     ) =>
         [
-            .. from turn in plan.Lessons[lesson].Turns
-            where IsFirst(plan, lesson, turn)
+            .. from turn in FirstTurns(plan, lesson)
             group turn by turn.Turn.Skill into skill
             orderby skill.Min(t => t.Start), skill.Key
             select new CheckPoint(
@@ -130,12 +129,19 @@ public static class Checklists
             ),
         ];
 
-    private static bool IsFirst(LessonPlan plan, int lesson, PlacedTurn turn) =>
-        !plan
+    // Of every student and skill the turns of this lesson that none comes before.
+    private static IEnumerable<PlacedTurn> FirstTurns(LessonPlan plan, int lesson)
+    {
+        var known = plan
             .Lessons.Take(lesson)
             .SelectMany(l => l.Turns)
-            .Concat(plan.Lessons[lesson].Turns.Where(t => t.Start < turn.Start))
-            .Any(t => t.Turn.StudentId == turn.Turn.StudentId && t.Turn.Skill == turn.Turn.Skill);
+            .Select(t => (t.Turn.StudentId, t.Turn.Skill))
+            .ToHashSet();
+        return plan.Lessons[lesson]
+            .Turns.Where(t => !known.Contains((t.Turn.StudentId, t.Turn.Skill)))
+            .GroupBy(t => (t.Turn.StudentId, t.Turn.Skill))
+            .SelectMany(g => g.Where(t => t.Start == g.Min(o => o.Start)));
+    }
 
     /// <summary>The steps of a turn as lines, each with its share of the turn's minutes.</summary>
     private static IEnumerable<CheckLine> Lines(StudentWork student, PlacedTurn placed)

@@ -19,6 +19,12 @@ internal static class FontFiles
         "NotoSansGeorgian",
     ];
 
+    // For each face and sign: 0 not asked yet, 1 its file has it, 2 not. Two threads that ask at once find the same.
+    private static readonly byte[][] Own =
+    [
+        .. Enum.GetValues<Face>().Select(_ => new byte[char.MaxValue + 1]),
+    ];
+
     private static readonly ConcurrentDictionary<(Face Face, int Letter), string> Known = new();
 
     /// <summary>The face's own file.</summary>
@@ -31,6 +37,27 @@ internal static class FontFiles
             Face.Heading => "ZillaSlab_600SemiBold",
             _ => throw new ArgumentOutOfRangeException(nameof(face), face, "Not a face."),
         };
+
+    /// <summary>
+    /// Whether a face has every letter of a text itself, as nearly all text is: then nothing is to be looked up letter by
+    /// letter.
+    /// </summary>
+    public static bool HasAll(Face face, string text)
+    {
+        var own = Own[(int)face];
+        foreach (var letter in text)
+        {
+            if (own[letter] == 0)
+                own[letter] = Has(face, letter) ? (byte)1 : (byte)2;
+            if (own[letter] == 2)
+                return false;
+        }
+
+        return true;
+    }
+
+    private static bool Has(Face face, char letter) =>
+        !char.IsSurrogate(letter) && !char.IsControl(letter) && Shaper.Of(Of(face)).Has(letter);
 
     /// <summary>The file a letter of a face is taken from; null where no font of ours has it.</summary>
     public static string? For(Face face, Rune letter)

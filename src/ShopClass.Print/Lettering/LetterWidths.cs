@@ -13,16 +13,19 @@ internal static class LetterWidths
     // Large, so that rounding to a thousandth of the size does not show.
     private const double MeasuredAt = 1000;
 
-    private static readonly ConcurrentDictionary<(string File, int Letter), double> Known = new();
+    private static readonly ConcurrentDictionary<string, ConcurrentDictionary<int, double>> Known =
+        new();
 
     /// <summary>Width of a text in a font at a size, points.</summary>
     public static double Of(string text, string file, double size, XGraphics page)
     {
+        // The font is looked up once for a text: its name takes longer to look up than a letter.
+        var known = Known.GetOrAdd(file, _ => new());
         var width = 0.0;
         foreach (var letter in text.EnumerateRunes())
         {
-            if (!Known.TryGetValue((file, letter.Value), out var one))
-                Known[(file, letter.Value)] = one = Measured(letter, file, page);
+            if (!known.TryGetValue(letter.Value, out var one))
+                known[letter.Value] = one = Measured(letter, file, page);
             width += one;
         }
 

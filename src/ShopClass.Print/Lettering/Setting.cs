@@ -13,7 +13,8 @@ internal sealed class Setting(
     XGraphics page,
     Unprintable unprintable,
     Tags? tags = null,
-    PageCopy? copy = null
+    PageCopy? copy = null,
+    bool isTrial = false
 )
 {
     // The figures under a fraction slash are set small on the line: the face's own lowered figures hang below it.
@@ -29,6 +30,8 @@ internal sealed class Setting(
     /// <summary>Draws a prepared text, its first letter at a point of the line it stands on.</summary>
     public void Draw(string prepared, Face face, double size, XBrush ink, double x, double y)
     {
+        if (isTrial)
+            return;
         foreach (var run in Runs(prepared, face))
         {
             var (font, width) = (ShopFonts.At(run.File, size * run.Scale), run.Width(page) * size);
@@ -52,6 +55,13 @@ internal sealed class Setting(
     // In the order in which they stand from left to right.
     private static IEnumerable<Run> Runs(string text, Face face)
     {
+        if (FontFiles.HasAll(face, text))
+        {
+            foreach (var run in RunsOf(text, FontFiles.Of(face), face, isRightToLeft: false))
+                yield return run;
+            yield break;
+        }
+
         foreach (var reading in ReadingOrder.Of(text))
         {
             var parts = FontFiles.Parts(reading, face);

@@ -20,8 +20,11 @@ internal sealed class Unprintable
     /// <summary>The text as it can be printed in this face, with fractions set.</summary>
     public string Printable(string text, Face face)
     {
+        var set = Pens.Fractions.Set(text);
+        if (FontFiles.HasAll(face, set))
+            return set;
         var printed = new StringBuilder();
-        foreach (var rune in Pens.Fractions.Set(text).EnumerateRunes())
+        foreach (var rune in set.EnumerateRunes())
         {
             if (FontFiles.IsDirection(rune))
                 continue;

@@ -116,7 +116,14 @@ internal static class Printer
         {
             var letters = missing.Count;
             using var trial = NewDocument();
-            using var sheet = new Sheet(trial, new Tags(), manuscript.Frame, missing, 0);
+            using var sheet = new Sheet(
+                trial,
+                new Tags(),
+                manuscript.Frame,
+                missing,
+                0,
+                isTrial: true
+            );
             manuscript.WriteOn(sheet);
             if (missing.Count == letters)
                 return (sheet.Pages, missing);

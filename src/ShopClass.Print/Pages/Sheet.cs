@@ -18,6 +18,9 @@ internal sealed partial class Sheet : IDisposable
     private readonly Tags tags;
     private readonly int pagesExpected;
     private readonly List<PageCopy>? copies;
+
+    // A trial only finds out how many pages there are and which letters are missing: nothing is drawn.
+    private readonly bool isTrial;
     private XGraphics page;
     private double y;
 
@@ -28,15 +31,17 @@ internal sealed partial class Sheet : IDisposable
         PageFrame frame,
         Unprintable unprintable,
         int pagesExpected,
-        List<PageCopy>? copies = null
+        List<PageCopy>? copies = null,
+        bool isTrial = false
     )
     {
         (this.document, this.tags, this.frame) = (document, tags, frame);
         (this.unprintable, this.pagesExpected, this.copies) = (unprintable, pagesExpected, copies);
+        this.isTrial = isTrial;
         page = NextPage();
     }
 
-    private Setting Letters => new(page, unprintable, tags, copies?[^1]);
+    private Setting Letters => new(page, unprintable, tags, copies?[^1], isTrial);
 
     /// <summary>Pages so far.</summary>
     public int Pages { get; private set; }
@@ -56,7 +61,14 @@ internal sealed partial class Sheet : IDisposable
     }
 
     /// <summary>A drawing with its top left corner at a place on the paper, wherever the text is.</summary>
-    public void Place(Drawing drawing, double left, double top) =>
+    public void Place(Drawing drawing, double left, double top)
+    {
+        if (isTrial)
+        {
+            new PdfPen(page, Letters).Try(drawing);
+            return;
+        }
+
         tags.AsFigure(
             drawing.TextTwin,
             new XRect(left, top, drawing.Width, drawing.Height),
@@ -66,6 +78,7 @@ internal sealed partial class Sheet : IDisposable
                 copies?[^1].Figure(drawing, left, top);
             }
         );
+    }
 
     /// <summary>Turns to a new page.</summary>
     public void NewPage()
@@ -144,12 +157,16 @@ internal sealed partial class Sheet : IDisposable
 
     private void StrokeLine(XPen pen, double x1, double y1, double x2, double y2)
     {
+        if (isTrial)
+            return;
         page.DrawLine(pen, x1, y1, x2, y2);
         copies?[^1].Line(pen, x1, y1, x2, y2);
     }
 
     private void StrokeBox(XPen pen, double x, double top, double width, double height)
     {
+        if (isTrial)
+            return;
         page.DrawRectangle(pen, x, top, width, height);
         copies?[^1].Box(pen, x, top, width, height);
     }

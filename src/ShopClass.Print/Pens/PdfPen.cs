@@ -17,6 +17,16 @@ internal sealed class PdfPen(XGraphics page, Setting setting)
         page.Restore(state);
     }
 
+    /// <summary>Finds the letters of a drawing that cannot be printed, and draws nothing.</summary>
+    public void Try(Drawing drawing)
+    {
+        foreach (var label in drawing.Shapes.OfType<Label>())
+            setting.Prepared(label.Text, FaceOf(label));
+    }
+
+    private static Face FaceOf(Label label) =>
+        label.Ink is Ink.Lettering or Ink.Accent ? Face.Strong : Face.Text;
+
     private void Draw(Shape shape)
     {
         switch (shape)
@@ -77,7 +87,7 @@ internal sealed class PdfPen(XGraphics page, Setting setting)
 
     private void DrawWords(Label label)
     {
-        var face = label.Ink is Ink.Lettering or Ink.Accent ? Face.Strong : Face.Text;
+        var face = FaceOf(label);
         var text = setting.Prepared(label.Text, face);
         var width = setting.WidthOf(text, face, label.Size);
         var left = label.Anchor switch

@@ -8,6 +8,9 @@ namespace ShopClass.Print.Sheets;
 /// <summary>One lesson for whoever teaches it: prepare, demonstrate, the rotation, watch for, check points.</summary>
 public static class InstructorSheet
 {
+    // Rows of a rotation that a Letter page has room for.
+    private const int MostOnAPage = 32;
+
     private static readonly Column[] Columns =
     [
         new("", 0.35),
@@ -49,13 +52,27 @@ public static class InstructorSheet
 
         sheet.Heading("Who is where", keepWith: 140);
         sheet.Paragraph(LessonWords.Legend);
-        sheet.Figure(
-            RotationDrawing.Of(content.Request, content.Plan, lesson, new(sheet.Width, 7.5))
-        );
+        foreach (var some in Pages(content.Request.Students))
+            sheet.Figure(
+                RotationDrawing.Of(
+                    content.Request,
+                    content.Plan,
+                    lesson,
+                    new(sheet.Width, 7.5),
+                    some
+                )
+            );
         WriteMeanwhile(sheet, content, lesson);
         WriteChecks(sheet, content, lesson);
         sheet.Heading("Before anybody saws", keepWith: 100);
         sheet.List(UsualCautions.Sentences);
+    }
+
+    // A big class stands on several pages, as many on each.
+    private static IEnumerable<StudentWork[]> Pages(IReadOnlyList<StudentWork> students)
+    {
+        var pages = Math.Max(1, (students.Count + MostOnAPage - 1) / MostOnAPage);
+        return students.Chunk(Math.Max(1, (students.Count + pages - 1) / pages));
     }
 
     private static void WriteMeanwhile(Sheet sheet, LessonSheetContent content, int lesson)

@@ -82,12 +82,23 @@ public static class StepSheet
             $"{content.CourseName}, plan {content.PlanNumber} of {Made(content)}, printed {Date(content.PrintedOn)}",
             size is PrintSize.Large ? LargePrint : Sheet.TextSize
         );
-        return new(frame, sheet => Write(sheet, content, size, layout));
+        // A sheet is written twice, once to count its pages: its pictures are drawn once and then let go.
+        IReadOnlyList<Card>? drawn = null;
+        return new(
+            frame,
+            sheet =>
+            {
+                var cards = drawn ?? Cards(sheet, content, size, layout);
+                drawn = drawn is null ? cards : null;
+                Write(sheet, content, cards, size, layout);
+            }
+        );
     }
 
     private static void Write(
         Sheet sheet,
         StepSheetContent content,
+        IReadOnlyList<Card> cards,
         PrintSize size,
         StepLayout layout
     )
@@ -110,23 +121,32 @@ public static class StepSheet
         sheet.Heading("Before you begin", keepWith: 100);
         sheet.List(Cautions.For(plan));
         sheet.Heading(layout is StepLayout.Cards ? "The steps, a card each" : "The steps");
-        var columns = layout is StepLayout.Cards && size is PrintSize.Usual ? 2 : 1;
+        sheet.Cards(cards, Columns(size, layout), withCutLines: layout is StepLayout.Cards);
+    }
+
+    private static int Columns(PrintSize size, StepLayout layout) =>
+        layout is StepLayout.Cards && size is PrintSize.Usual ? 2 : 1;
+
+    private static IReadOnlyList<Card> Cards(
+        Sheet sheet,
+        StepSheetContent content,
+        PrintSize size,
+        StepLayout layout
+    )
+    {
         var withPictures = layout is StepLayout.Cards;
         // Large letters leave no room for two cards side by side, so each stands in two columns itself.
         var inTwoColumns = withPictures && size is PrintSize.Large;
         var frame = new DrawingFrame(
-            sheet.PictureWidth(columns, inTwoColumns),
+            sheet.PictureWidth(Columns(size, layout), inTwoColumns),
             size is PrintSize.Large ? 11 : 7.5
         );
-        sheet.Cards(
-            [
-                .. content.Work.Steps.Select(s =>
-                    CardOf(content, s, withPictures ? frame : null, inTwoColumns)
-                ),
-            ],
-            columns,
-            withCutLines: layout is StepLayout.Cards
-        );
+        return
+        [
+            .. content.Work.Steps.Select(s =>
+                CardOf(content, s, withPictures ? frame : null, inTwoColumns)
+            ),
+        ];
     }
 
     private static Card CardOf(
