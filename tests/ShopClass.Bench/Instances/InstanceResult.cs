@@ -16,9 +16,18 @@ internal sealed record InstanceResult(
     public const string Header =
         "set,name,class,n,value,bound,proven,ms,published,key,published_proven,check";
 
-    public const string NoSolver = "no solver";
+    private const string NoSolver = "no solver: ";
 
-    public bool IsRefused => Fault is not (null or NoSolver);
+    public bool IsRefused => Fault?.StartsWith(NoSolver, StringComparison.Ordinal) == false;
+
+    /// <summary>Why nothing was solved.</summary>
+    public static string WhyNoSolver(Variant variant) =>
+        NoSolver
+        + (
+            variant.Aim is Aim.MostProfit
+                ? "here a list is cut out, nobody chooses the most profitable part of it"
+                : "no rule here limits sections and their strips like this"
+        );
 
     public double? Published =>
         Instance.Values.TryGetValue(Variant.Key, out var value) ? value : null;

@@ -55,7 +55,15 @@ internal static class InstancesBench
         var solution = Solvers.Solve(instance, variant, steps, clock.Token);
         var took = watch.Elapsed.TotalMilliseconds;
         if (solution == null)
-            return new(instance, variant, null, null, false, took, InstanceResult.NoSolver);
+            return new(
+                instance,
+                variant,
+                null,
+                null,
+                false,
+                took,
+                InstanceResult.WhyNoSolver(variant)
+            );
         var check = new SolutionCheck(instance, variant, solution);
         var value = check.Value();
         return new(

@@ -14,7 +14,7 @@ internal static class Solvers
         CancellationToken cancel
     ) =>
         instance.IsOneDimensional ? Lengths(instance, steps, cancel)
-        : variant is { Aim: not Aim.MostProfit, Stages: 3, LongestSection: null }
+        : variant is { Aim: not Aim.MostProfit, LongestSection: null }
             ? StagedBoards.Solve(instance, variant, steps, cancel)
         : variant is { Aim: Aim.MostProfit, Stages: 2 }
             ? Shelves(instance, variant.FirstCutDividesW, steps, cancel)

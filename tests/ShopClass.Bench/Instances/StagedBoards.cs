@@ -2,7 +2,7 @@ using ShopClass.Core.Planning.Classes;
 
 namespace ShopClass.Bench.Instances;
 
-/// <summary>Boards of three stages with trims, by the planning of classes. Where either direction of the first cut will do, both are tried.</summary>
+/// <summary>Boards of two or three stages with trims, by the planning of classes. Where either direction of the first cut will do, both are tried.</summary>
 internal static class StagedBoards
 {
     public static Solution Solve(
@@ -45,6 +45,7 @@ internal static class StagedBoards
                 )),
             ],
             steps,
+            onePerStrip: variant.Stages == 2,
             cancel: cancel
         );
         List<Placed> parts =

@@ -76,12 +76,14 @@ public static class StagedPacking
     /// <param name="stock">The kinds of board.</param>
     /// <param name="items">What is to be cut.</param>
     /// <param name="stepLimit">Steps of search allowed; a step is a thousand looks at a place for a piece.</param>
+    /// <param name="onePerStrip">Whether every strip gives one piece: two stages, crosscut and rip, and a trim.</param>
     /// <param name="progress">Told of cheaper packings.</param>
     /// <param name="cancel">Stops the search; the cheapest packing so far is returned.</param>
     public static StagedResult Pack(
         IReadOnlyList<StagedStock> stock,
         IReadOnlyList<StagedItem> items,
         int stepLimit = UsualSteps,
+        bool onePerStrip = false,
         IProgress<StagedProgress>? progress = null,
         CancellationToken cancel = default
     )
@@ -103,7 +105,10 @@ public static class StagedPacking
                     Suits: null
                 )),
             ]
-        );
+        )
+        {
+            OnePerStrip = onePerStrip,
+        };
         var effort = new Effort(stepLimit, cancel);
         var (boards, cost, bound, isComplete) = new Packer(
             cutting,

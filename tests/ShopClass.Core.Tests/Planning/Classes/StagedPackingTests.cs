@@ -95,6 +95,41 @@ public class StagedPackingTests
         Assert.True(result.IsProven);
     }
 
+    /// <summary>
+    /// The same two with one piece in each strip: the best published for two stages with trims is a board more (cgcut1,
+    /// ngcutap-9; read from the same table).
+    /// </summary>
+    [Theory]
+    [InlineData("15 10", "8 4 2;3 7 1;8 2 3;3 4 5;3 3 2;3 2 2;2 1 1", 3)]
+    [InlineData("20 20", "14 2 1;1 5 1;20 4 2;12 3 3;11 8 2;11 6 2;7 9 1;17 5 1;7 14 2;1 7 3", 4)]
+    public void With_one_piece_in_a_strip_two_stages_are_enough(
+        string board,
+        string items,
+        int boards
+    )
+    {
+        var size = Numbers(board);
+        StagedStock[] stock = [new(size[0], size[1], 1)];
+        StagedItem[] asked =
+        [
+            .. items.Split(';').Select(Numbers).Select(i => new StagedItem(i[0], i[1], i[2])),
+        ];
+        var result = StagedPacking.Pack(
+            stock,
+            asked,
+            2_000,
+            onePerStrip: true,
+            cancel: TestContext.Current.CancellationToken
+        );
+        Assert.Empty(StagedProblems.In(stock, asked, result));
+        Assert.All(
+            result.Boards.SelectMany(b => b.Sections).SelectMany(s => s.Strips),
+            strip => Assert.Single(strip.Places)
+        );
+        Assert.Equal(boards, result.Cost);
+        Assert.True(result.Bound <= boards);
+    }
+
     private static int[] Numbers(string text) =>
         [
             .. text.Split(' ')

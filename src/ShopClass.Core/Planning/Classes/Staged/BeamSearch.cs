@@ -150,7 +150,12 @@ internal sealed class BeamSearch
                 continue;
             var at = node.At + along;
             var far = node.Near + across;
-            if (rank >= node.Last && at <= plank.Length && far <= plank.Width)
+            if (
+                !cutting.OnePerStrip
+                && rank >= node.Last
+                && at <= plank.Length
+                && far <= plank.Width
+            )
             {
                 found = true;
                 far = Math.Max(far, node.Far);

@@ -89,6 +89,9 @@ internal sealed class Cutting
     public IReadOnlyList<Plank> Planks { get; }
     public IReadOnlyList<Piece> Pieces { get; }
 
+    /// <summary>Whether a strip gives one piece, so that boards are cut in two stages.</summary>
+    public bool OnePerStrip { get; init; }
+
     /// <summary>For each kind of board, every way a piece can lie on it.</summary>
     public IReadOnlyList<IReadOnlyList<Fit>> Ways { get; }
 
@@ -98,7 +101,10 @@ internal sealed class Cutting
             [.. Planks.Select((p, i) => p with { Copies = copies[i] })],
             [.. Pieces.Select((p, i) => p with { Count = counts[i] })],
             Ways
-        );
+        )
+        {
+            OnePerStrip = OnePerStrip,
+        };
 
     /// <summary>What some boards cost.</summary>
     public long CostOf(IEnumerable<CutBoard> boards) => boards.Sum(b => Planks[b.Plank].Cost);

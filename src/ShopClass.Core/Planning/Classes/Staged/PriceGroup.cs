@@ -122,7 +122,7 @@ internal sealed class PriceGroup
         {
             var way = ways[values.Last[x]];
             pieces.Add((way.Piece, way.Way));
-            x -= along.Piece(way.Along);
+            x = cutting.OnePerStrip ? 0 : x - along.Piece(way.Along);
         }
 
         return new([.. pieces.OrderByDescending(p => p.Way.Across).ThenBy(p => p.Piece)]);
@@ -136,7 +136,12 @@ internal sealed class PriceGroup
         {
             for (; w < ways.Length && across.Piece(ways[w].Across) == widths[s]; w++)
             {
-                growing.Allow((short)w, along.Piece(ways[w].Along), values[ways[w].Piece]);
+                growing.Allow(
+                    (short)w,
+                    along.Piece(ways[w].Along),
+                    values[ways[w].Piece],
+                    cutting.OnePerStrip
+                );
                 Looks += longest / 8;
             }
 
@@ -154,7 +159,12 @@ internal sealed class PriceGroup
         for (var w = 0; w < ways.Length; w++)
         {
             if (ways[w].Way.AcrossOn(plank) <= plank.Width)
-                full.Allow((short)w, along.Piece(ways[w].Along), values[ways[w].Piece]);
+                full.Allow(
+                    (short)w,
+                    along.Piece(ways[w].Along),
+                    values[ways[w].Piece],
+                    cutting.OnePerStrip
+                );
         }
 
         Looks += longest;

@@ -29,15 +29,15 @@ internal sealed class StripValues
     /// <summary>A copy to go on from.</summary>
     public StripValues Copy() => new((long[])Most.Clone(), (short[])Last.Clone());
 
-    /// <summary>Allows one more way of laying a piece.</summary>
-    public void Allow(short way, int along, long value)
+    /// <summary>Allows one more way of laying a piece; alone in its strip, or beside what fits before it.</summary>
+    public void Allow(short way, int along, long value, bool alone)
     {
         if (value <= 0)
             return;
         var most = Most;
         for (var x = along; x < most.Length; x++)
         {
-            var with = most[x - along] + value;
+            var with = alone ? value : most[x - along] + value;
             if (with > most[x])
             {
                 most[x] = with;
