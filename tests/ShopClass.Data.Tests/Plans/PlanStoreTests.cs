@@ -447,6 +447,7 @@ public class PlanStoreTests(Shop shop) : IClassFixture<Shop>
         Shop.Value(await store.Projects.CreateAsync(shop.Owner, shop.Course.Id, "Box", Cancel));
 
         var states = await store.Plans.StatesAsync(shop.Owner, shop.Course.Id, Cancel);
+        var plan = await store.Plans.FindAsync(shop.Owner, shop.PlanId, Cancel);
 
         Assert.Equal(4, states.Count);
         Assert.Equal(
@@ -461,6 +462,7 @@ public class PlanStoreTests(Shop shop) : IClassFixture<Shop>
             )
             {
                 PlanId = shop.PlanId,
+                PlanMadeUtc = plan!.MadeUtc,
             },
             states[0]
         );
