@@ -47,7 +47,7 @@ public class SectionSearchTests
                 threads: 1
             );
 
-    /// <summary>So many different blanks that sections are struck off by rules of pairs before they are put together.</summary>
+    /// <summary>So many different blanks that sections are struck off by new prices while they are put together.</summary>
     [Fact]
     public void Nine_different_blanks_on_two_boards_cost_the_same_by_prices_and_by_all_choices() =>
         Gen.Select(Gen.Int[0, int.MaxValue], PricedFrom)
@@ -90,36 +90,6 @@ public class SectionSearchTests
                 },
                 iter: 30,
                 threads: 1
-            );
-
-    /// <summary>Jepsen, Petersen, Spoorendonk and Pisinger 2008: whole sections never break a subset-row inequality.</summary>
-    [Fact]
-    public void However_blanks_are_shared_out_no_rule_of_pairs_is_broken() =>
-        Gen.Select(Gen.Int[1, 4].Array[3, 6], Gen.Int[0, int.MaxValue])
-            .Sample(
-                (demand, seed) =>
-                {
-                    var random = new Random(seed);
-                    var packing = Packing.For(demand)!;
-                    var sections = new ulong[random.Next(1, 6)];
-                    for (var kind = 0; kind < demand.Length; kind++)
-                    {
-                        for (var n = 0; n < demand[kind]; n++)
-                            sections[random.Next(sections.Length)] += packing.One(kind);
-                    }
-
-                    for (var subset = 1; subset < 1 << demand.Length; subset++)
-                    {
-                        int[] kinds =
-                        [
-                            .. Enumerable
-                                .Range(0, demand.Length)
-                                .Where(k => (subset >> k & 1) == 1),
-                        ];
-                        var rule = new PairRule(kinds, kinds.Sum(k => demand[k]) / 2);
-                        Assert.True(sections.Sum(s => rule.Pairs(s, packing)) <= rule.Most);
-                    }
-                }
             );
 
     [Fact]

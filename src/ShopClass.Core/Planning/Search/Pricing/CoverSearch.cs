@@ -105,14 +105,7 @@ internal sealed class CoverSearch
             return;
         if (list.Length >= WorthPricing)
         {
-            list = prices.Find(
-                ref turn,
-                list,
-                bounds.BlanksLeft,
-                bounds.Shortest,
-                most,
-                WorthPricing
-            );
+            list = prices.Find(ref turn, list, bounds.BlanksLeft, bounds.Shortest, most);
             list = bounds.Narrow(list, turn.Left, prices.PerTick(turn.Prices), most - turn.Bound);
             if (list.Length == 0)
                 return;

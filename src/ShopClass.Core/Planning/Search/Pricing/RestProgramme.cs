@@ -18,9 +18,6 @@ internal sealed class RestProgramme
 
     /// <summary>So many sections at the head of the list are looked at before all of them.</summary>
     private const int Front = 300;
-
-    /// <summary>The most rules at a time.</summary>
-    public const int MostRules = 60;
     private const double GoldenPart = 0.6180339887498949;
     private const long Greatest = 1L << 52;
     private const long GreatestPerTick = 1L << 36;
@@ -35,15 +32,10 @@ internal sealed class RestProgramme
     private readonly double[] costs;
     private readonly double[] spans;
     private readonly int[] group;
-    private readonly List<PairRule> rules = [];
-    private readonly List<byte[]> pairs = [];
     private readonly RestBasis basis;
     private readonly double[] prices;
     private readonly long[] worth;
-    private readonly long[] perPair = new long[MostRules];
-    private readonly int[] inForce = new int[MostRules];
     private readonly (int Column, double Gain)[] hand = new (int, double)[AtHand];
-    private int active;
     private int atHand;
     private int ahead;
 
@@ -72,7 +64,7 @@ internal sealed class RestProgramme
         scale = Math.Max(1, own.DefaultIfEmpty(1).Max());
         for (var c = 0; c < costs.Length; c++)
             costs[c] = own[c] / scale;
-        basis = new(kinds + groups + MostRules);
+        basis = new(kinds + groups);
         prices = basis.Prices;
         worth = new long[kinds];
         PerTick = new long[groups];
@@ -81,38 +73,8 @@ internal sealed class RestProgramme
     /// <summary>Price of a tick of each group's boards.</summary>
     public long[] PerTick { get; }
 
-    /// <summary>How many rules there are.</summary>
-    public int Rules => rules.Count;
-
     /// <summary>How many sections were looked at in the last solution, all rounds together.</summary>
     public long Looks { get; private set; }
-
-    /// <summary>Forgets all rules, or those that made no difference to the last prices.</summary>
-    public void Forget(bool onlyIdle = false)
-    {
-        var kept = 0;
-        for (var r = 0; r < rules.Count; r++)
-        {
-            if (!onlyIdle || perPair[r] <= 0)
-                continue;
-            rules[kept] = rules[r];
-            (pairs[kept], pairs[r]) = (pairs[r], pairs[kept]);
-            kept++;
-        }
-
-        rules.RemoveRange(kept, rules.Count - kept);
-    }
-
-    /// <summary>Adds a rule for these sections.</summary>
-    public void Add(PairRule rule, ReadOnlySpan<Listed> list)
-    {
-        if (pairs.Count == rules.Count)
-            pairs.Add(new byte[columns.Count]);
-        var of = pairs[rules.Count];
-        rules.Add(rule);
-        foreach (var item in list)
-            of[item.Column] = (byte)rule.Pairs(columns[item.Column].Packed, packing);
-    }
 
     /// <summary>Prices for what is left, of these sections.</summary>
     public void Solve(ReadOnlySpan<Listed> list, ulong left, ReadOnlySpan<long> room)
@@ -134,12 +96,6 @@ internal sealed class RestProgramme
             var price = Math.Max(0, -prices[kinds + g]) * scale / rooms[g];
             PerTick[g] = Whole(Math.Ceiling(price), GreatestPerTick);
         }
-
-        for (var r = 0; r < rules.Count; r++)
-        {
-            var price = Math.Max(0, -prices[kinds + groups + r]) * scale;
-            perPair[r] = Whole(Math.Round(price), Greatest);
-        }
     }
 
     /// <summary>What is left costs at least, with so much room left and losses not counted.</summary>
@@ -150,8 +106,6 @@ internal sealed class RestProgramme
             bound += packing.Count(left, k) * worth[k];
         for (var g = 0; g < groups; g++)
             bound -= PerTick[g] * room[g];
-        for (var r = 0; r < rules.Count; r++)
-            bound -= perPair[r] * rules[r].Most;
         return bound;
     }
 
@@ -166,31 +120,16 @@ internal sealed class RestProgramme
         var counts = contents.Counts(c);
         for (var i = 0; i < of.Length; i++)
             loss -= counts[i] * worth[of[i]];
-        for (var r = 0; r < rules.Count; r++)
-            loss += perPair[r] * pairs[r][c];
         return loss;
-    }
-
-    /// <summary>The sections mixed now, each with its share.</summary>
-    public IEnumerable<(Column Column, double Share)> Mixture()
-    {
-        for (var i = 0; i < basis.Rows; i++)
-        {
-            if (basis.Column(i) is >= 0 and var c && basis.Levels[i] > Perturbed * 10)
-                yield return (columns[c], basis.Levels[i]);
-        }
     }
 
     private void Start(ulong left, ReadOnlySpan<long> room)
     {
         atHand = 0;
-        basis.Start(kinds + groups + rules.Count);
+        basis.Start();
         for (var i = 0; i < basis.Rows; i++)
         {
-            var have =
-                i >= kinds + groups ? rules[i - kinds - groups].Most
-                : i >= kinds ? room[i - kinds] / rooms[i - kinds]
-                : packing.Count(left, i);
+            var have = i >= kinds ? room[i - kinds] / rooms[i - kinds] : packing.Count(left, i);
             basis.Prices[i] = i < kinds && have > 0 ? Missing : 0;
             // A little more than there is, differently for each row: keeps the simplex from standing still.
             var more = Perturbed * (1 + (i + 1) * GoldenPart % 1);
@@ -201,7 +140,6 @@ internal sealed class RestProgramme
     private int Entering(ReadOnlySpan<Listed> list)
     {
         // The best of the last look round are gone through first.
-        SetInForce();
         var (best, least) = (-1, -Tiny);
         for (var h = 0; h < atHand; h++)
         {
@@ -215,16 +153,6 @@ internal sealed class RestProgramme
         if (ahead < list.Length && Best(list[..ahead]) is >= 0 and var soon)
             return soon;
         return Best(list);
-    }
-
-    private void SetInForce()
-    {
-        active = 0;
-        for (var r = 0; r < rules.Count; r++)
-        {
-            if (prices[kinds + groups + r] != 0)
-                inForce[active++] = r;
-        }
     }
 
     /// <summary>The section that gains most; the next best are kept at hand.</summary>
@@ -257,8 +185,6 @@ internal sealed class RestProgramme
         var counts = contents.Counts(c);
         for (var i = 0; i < of.Length; i++)
             gain -= prices[of[i]] * counts[i];
-        for (var at = 0; at < active; at++)
-            gain -= prices[kinds + groups + inForce[at]] * pairs[inForce[at]][c];
         return gain;
     }
 
@@ -272,12 +198,10 @@ internal sealed class RestProgramme
             var sum = row[group[c]] * spans[c];
             for (var k = 0; k < of.Length; k++)
                 sum += row[of[k]] * counts[k];
-            for (var r = 0; r < rules.Count; r++)
-                sum += row[kinds + groups + r] * pairs[r][c];
             basis.Along[i] = sum;
         }
 
-        basis.Exchange(c, Gain(c));
+        basis.Exchange(Gain(c));
     }
 
     /// <summary>A price as a whole number, kept where no sum of prices overflows: any prices bound a plan.</summary>

@@ -41,13 +41,6 @@ internal sealed class Simplex
         return columns.Count - 1;
     }
 
-    /// <summary>How much of a column is used.</summary>
-    public double Level(int column)
-    {
-        var row = Array.IndexOf(basis, column);
-        return row < 0 ? 0 : level[row];
-    }
-
     /// <summary>The columns used, each with how much of it.</summary>
     public IEnumerable<(int Column, double Level)> Used() =>
         basis.Select((column, row) => (column, level[row])).Where(u => u.Item2 > Tiny);

@@ -3,19 +3,18 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// <summary>
 /// New prices at a turn of the search. The prices a list was made with know nothing of the sections placed since; with
 /// prices for what is left, and of that only with the sections still on the list, most of these show themselves to be too
-/// dear. At the first turn rules of pairs are added as long as they help.
+/// dear.
 /// </summary>
 internal sealed class TurnPrices
 {
     private const int PricingCounted = 4096;
-    private const int MostRounds = 10;
-    private const int RulesAtOnce = 12;
     private readonly Packing packing;
     private readonly CoverBoards boards;
     private readonly RestProgramme rest;
     private readonly Steps steps;
     private readonly List<long[]> perTick = [];
     private readonly long[] rooms;
+    private long[] losses = [];
 
     /// <summary>Starts with the prices the list was made with.</summary>
     public TurnPrices(
@@ -43,50 +42,18 @@ internal sealed class TurnPrices
     /// <param name="blanks">How many blanks are left.</param>
     /// <param name="shortest">The shortest section on the list of each group.</param>
     /// <param name="most">What a plan may cost.</param>
-    /// <param name="worthRules">So many sections are worth rules of pairs.</param>
     public Span<Listed> Find(
         scoped ref CoverTurn turn,
         Span<Listed> list,
         int blanks,
         long[] shortest,
-        long most,
-        int worthRules
+        long most
     )
     {
-        rest.Forget();
-        for (var round = 1; ; round++)
-        {
-            boards.RoomFor(shortest, rooms);
-            rest.Solve(list, turn.Left, rooms);
-            if (!steps.Take(1 + (int)(rest.Looks / PricingCounted)))
-                break;
-            list = Struck(ref turn, list, blanks, most);
-            if (turn.Depth > 0 || list.Length < worthRules || round == MostRounds)
-                break;
-            if (!Sharpen(turn, list))
-                break;
-        }
-
-        list.Sort(
-            (a, b) => a.Loss != b.Loss ? a.Loss.CompareTo(b.Loss) : a.Column.CompareTo(b.Column)
-        );
-        return list;
-    }
-
-    /// <summary>Adds the rules that the mixture breaks most, if there are any.</summary>
-    private bool Sharpen(CoverTurn turn, ReadOnlySpan<Listed> list)
-    {
-        rest.Forget(onlyIdle: true);
-        int[] left =
-        [
-            .. Enumerable.Range(0, packing.Kinds).Select(k => packing.Count(turn.Left, k)),
-        ];
-        var broken = PairRule.Broken(left, packing, [.. rest.Mixture()], RulesAtOnce).ToList();
-        if (rest.Rules + broken.Count > RestProgramme.MostRules)
-            return false;
-        foreach (var rule in broken)
-            rest.Add(rule, list);
-        return broken.Count > 0;
+        boards.RoomFor(shortest, rooms);
+        rest.Solve(list, turn.Left, rooms);
+        steps.Take(1 + (int)(rest.Looks / PricingCounted));
+        return Struck(ref turn, list, blanks, most);
     }
 
     private Span<Listed> Struck(scoped ref CoverTurn turn, Span<Listed> list, int blanks, long most)
@@ -95,17 +62,22 @@ internal sealed class TurnPrices
         var bound = turn.Own + rest.BoundFor(turn.Left, rooms);
         // A rounding of the programme's may leave a loss just below zero: no plan holds more such sections than blanks.
         var least = 0L;
-        foreach (var item in list)
-            least = Math.Min(least, rest.LossOf(item.Column));
+        if (losses.Length < list.Length)
+            losses = new long[list.Length];
+        for (var i = 0; i < list.Length; i++)
+        {
+            losses[i] = rest.LossOf(list[i].Column);
+            least = Math.Min(least, losses[i]);
+        }
+
         bound += least * blanks;
         if (bound <= turn.Bound)
             return list;
         var kept = 0;
-        foreach (var item in list)
+        for (var i = 0; i < list.Length; i++)
         {
-            var loss = rest.LossOf(item.Column);
-            if (bound + loss - least <= most)
-                list[kept++] = item with { Loss = loss };
+            if (bound + losses[i] - least <= most)
+                list[kept++] = list[i] with { Loss = losses[i] };
         }
 
         var own = turn.Depth + 1;
@@ -113,6 +85,10 @@ internal sealed class TurnPrices
             perTick.Add(new long[rooms.Length]);
         rest.PerTick.CopyTo(perTick[own], 0);
         turn = turn with { Bound = bound, Prices = own };
-        return list[..kept];
+        list = list[..kept];
+        list.Sort(
+            (a, b) => a.Loss != b.Loss ? a.Loss.CompareTo(b.Loss) : a.Column.CompareTo(b.Column)
+        );
+        return list;
     }
 }
