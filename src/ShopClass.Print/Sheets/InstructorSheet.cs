@@ -38,7 +38,7 @@ public static class InstructorSheet
         var asked = content.Request.Lessons[lesson];
         sheet.Title(asked.Title, $"Lesson {lesson + 1}");
         sheet.Paragraph(
-            $"{LessonSheetContent.Date(asked.Date)}, {asked.Minutes} minutes. {content.Line} Times are hours and minutes after the lesson begins."
+            $"{LessonSheetContent.Date(asked.Date)}, {asked.Minutes} minutes. {content.Line} Here {RotationWords.Times(asked)}."
         );
         content.WriteWarning(sheet);
         sheet.Heading("Prepare");
