@@ -15,7 +15,7 @@ public class RunningApp : IAsyncLifetime
     private AppOnAPort app;
     private IPlaywright? playwright;
 
-    public RunningApp() => app = new AppOnAPort(folder);
+    public RunningApp() => app = new AppOnAPort(folder, Configure);
 
     public IBrowser Browser { get; private set; } = null!;
 
@@ -50,12 +50,16 @@ public class RunningApp : IAsyncLifetime
         );
     }
 
+    /// <summary>How the app is started where it is not as usual.</summary>
+    protected virtual void Configure(IWebHostBuilder builder) =>
+        builder.UseEnvironment("Development");
+
     /// <summary>Stops the app and starts it again on the same store, at a new address.</summary>
     public void Restart()
     {
         app.Dispose();
         SqliteConnection.ClearAllPools();
-        app = new AppOnAPort(folder);
+        app = new AppOnAPort(folder, Configure);
         Address = app.Start();
     }
 
@@ -82,9 +86,11 @@ public class RunningApp : IAsyncLifetime
     {
         private readonly string folder;
 
-        public AppOnAPort(string folder)
+        private readonly Action<IWebHostBuilder> configure;
+
+        public AppOnAPort(string folder, Action<IWebHostBuilder> configure)
         {
-            this.folder = folder;
+            (this.folder, this.configure) = (folder, configure);
             UseKestrel(0);
         }
 
@@ -95,7 +101,7 @@ public class RunningApp : IAsyncLifetime
         }
 
         protected override void ConfigureWebHost(IWebHostBuilder builder) =>
-            builder.UseEnvironment("Development").UseSetting("Store:Folder", folder);
+            configure(builder.UseSetting("Store:Folder", folder));
     }
 }
 
