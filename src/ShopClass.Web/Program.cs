@@ -12,6 +12,7 @@ using ShopClass.Web.Features.Sheets;
 using ShopClass.Web.Features.Shell;
 
 var builder = WebApplication.CreateBuilder(args);
+
 // From Debug on it writes down what a live page sends: every word that is typed. Whatever else is looked into, not that.
 builder.Logging.AddFilter("Microsoft.AspNetCore.SignalR", LogLevel.Warning);
 var folder = StoreFolder.Of(builder);
