@@ -78,6 +78,20 @@ public sealed class ReplanTests : IAsyncLifetime
         await Button(page, "Do the kits still fit?").ClickAsync(new());
         Assert.Contains("every kit can be cut as it was laid out", page.Markup);
         Assert.DoesNotContain("Keep these kits", page.Markup);
+
+        // What came is wood for the next order, which therefore buys nothing; practice pieces are counted for the class.
+        Assert.Contains(
+            "that came with order 1",
+            page.Find("form.stock-form + p").TextContent,
+            StringComparison.Ordinal
+        );
+        await page.Find("form.stock-form").SubmitAsync();
+        await page.WaitForStateAsync(
+            () => page.Markup.Contains("nothing more is to be bought"),
+            Patience
+        );
+        await page.Find("#practice-count").ChangeAsync(new() { Value = "2" });
+        Assert.Matches("Each kit gets 2: [0-9]+ kits?, spare kits included, makes", page.Markup);
     }
 
     private IRenderedComponent<OrderPage> Open() =>
