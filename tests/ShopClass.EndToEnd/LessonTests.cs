@@ -25,6 +25,10 @@ public sealed class LessonTests(RunningApp app)
             .Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Who is where" }))
             .ToBeVisibleAsync();
         await LookAsync(desk, "lesson");
+        if (Environment.GetEnvironmentVariable("SHOPCLASS_LOOK") is { } look)
+            await desk
+                .Page.Locator("section[aria-labelledby=rotation]")
+                .ScreenshotAsync(new() { Path = Path.Combine(look, "rotation.png") });
         Assert.Empty(await AccessibilityTests.FaultsOf(desk, "lesson"));
         await SheetAsync(desk, "Instructor's sheet, A4", "instructor");
         await SheetAsync(desk, "Wall sheet, Letter", "wall");
