@@ -14,10 +14,7 @@ internal sealed class PriceSearch
     private const int MostAtHand = 4_000;
     private const int Sample = 1_500;
     private const int LooksCounted = 32;
-    private const long Never = long.MaxValue / 4;
 
-    /// <summary>Sections that lose up to this part of all costs are looked for too: those of the last round are soon wanted.</summary>
-    private const double Margin = 1.0 / 200;
     private const double FirstGain = 1.0 / 32;
     private const double LastSampledGain = 1.0 / 1024;
     private const int NextGain = 8;
@@ -43,21 +40,14 @@ internal sealed class PriceSearch
     {
         var programme = new PriceProgramme(aim, bench, packing, groups, known);
         BySample(programme);
-        long[][] least = [.. groups.Select(g => new long[g.Pool.Strips.Length])];
-        foreach (var strips in least)
-            Array.Fill(strips, -Never);
-        Prices? last = null;
         for (var round = 0; round < MostRounds && !steps.AreUp; round++)
         {
             var prices = programme.Solve();
-            if (last is not null)
-                Lower(least, last, prices);
-            last = prices;
-            var atHand = AtHand(prices, programme.Scale, least);
+            var atHand = AtHand(prices);
             if (steps.AreUp)
                 break;
             if (atHand.Count == 0)
-                return new(aim, prices, programme.BoundAt(prices), least);
+                return new(aim, prices, programme.BoundAt(prices));
             Settle(programme, atHand);
         }
 
@@ -65,33 +55,16 @@ internal sealed class PriceSearch
     }
 
     /// <summary>For each strip the section led by it that gains most.</summary>
-    private List<Column> AtHand(Prices prices, double scale, long[][] least)
+    private List<Column> AtHand(Prices prices)
     {
         var all = new List<Column>();
         foreach (var group in groups)
         {
             var finder = new SectionFinder(packing, group, prices, steps);
-            var limit = (long)(scale * Margin);
-            all.AddRange(finder.Best(-prices.Slack - 1, limit, MostAtHand, least[group.Index]));
+            all.AddRange(finder.Best(-prices.Slack - 1, MostAtHand));
         }
 
-        all.RemoveAll(c => c.Loss >= -prices.Slack);
         return all;
-    }
-
-    /// <summary>What sections lose at least after prices have changed.</summary>
-    private void Lower(long[][] least, Prices before, Prices now)
-    {
-        var risen = 0L;
-        for (var k = 0; k < packing.Kinds; k++)
-            risen += bench.Demand[k] * Math.Max(0, now.Worth[k] - before.Worth[k]);
-        foreach (var group in groups)
-        {
-            var cheaper = Math.Max(0, before.PerTick[group.Index] - now.PerTick[group.Index]);
-            var by = risen + cheaper * group.Room;
-            foreach (ref var loss in least[group.Index].AsSpan())
-                loss = Math.Max(-Never, loss - by);
-        }
     }
 
     private void BySample(PriceProgramme programme)

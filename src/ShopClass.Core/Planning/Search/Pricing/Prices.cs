@@ -21,8 +21,7 @@ internal sealed record Prices(int Sawing, long[] Worth, long[] PerTick, long Sla
 /// <param name="Aim">What the prices are for.</param>
 /// <param name="Prices">The prices.</param>
 /// <param name="Bound">The bound.</param>
-/// <param name="Least">For each group's strips what sections led by it are known to lose at least.</param>
-internal sealed record Priced(Aim Aim, Prices Prices, Int128 Bound, long[][] Least)
+internal sealed record Priced(Aim Aim, Prices Prices, Int128 Bound)
 {
     /// <summary>What all losses below zero in a plan can make up at most.</summary>
     public Int128 SlackOf(Bench bench) => bench.Demand.Sum() * (Int128)Prices.Slack;

@@ -30,8 +30,7 @@ internal sealed class SectionFinder
     private int most;
     private int lead;
     private long length;
-    private long hope;
-    private int leastAt = -1;
+    private int besideRank = -1;
 
     public SectionFinder(
         Packing packing,
@@ -54,44 +53,22 @@ internal sealed class SectionFinder
         steps.Take(pool.Strips.Length / 64);
     }
 
-    /// <summary>
-    /// All sections that lose no more than the limit, or null where there are too many. Strips are passed over of which it
-    /// is known that every section they lead loses more.
-    /// </summary>
-    public IReadOnlyList<Column>? Within(long limit, int most, long[] known)
+    /// <summary>All sections that lose no more than the limit, or null where there are too many.</summary>
+    public IReadOnlyList<Column>? Within(long limit, int most)
     {
         (this.most, bestOnly) = (most, false);
-        found.Clear();
-        foreach (var i in pool.Shelf.ByLength)
-        {
-            if (found.Count > most || steps.AreUp)
-                break;
-            if (known[i] <= limit)
-                Lead(i, limit);
-        }
-
+        LeadAll(limit, most + 1);
         return found.Count > most || steps.AreUp ? null : found;
     }
 
     /// <summary>
     /// For each strip the section led by it that loses least, where it loses no more than the limit, until there are so
-    /// many; and what is known of the least loss of each strip's sections. Strips are passed over of which that is above
-    /// the need.
+    /// many.
     /// </summary>
-    public IReadOnlyList<Column> Best(long need, long limit, int most, long[] known)
+    public IReadOnlyList<Column> Best(long limit, int most)
     {
         (this.most, bestOnly) = (int.MaxValue, true);
-        found.Clear();
-        foreach (var i in pool.Shelf.ByLength)
-        {
-            if (found.Count >= most || steps.AreUp)
-                break;
-            if (known[i] > need)
-                continue;
-            Lead(i, limit);
-            known[i] = steps.AreUp ? known[i] : hope;
-        }
-
+        LeadAll(limit, most);
         return found;
     }
 
@@ -113,26 +90,72 @@ internal sealed class SectionFinder
         return (found, at);
     }
 
-    /// <summary>Finds sections led by a strip; <c>hope</c> is then what each of them loses at least.</summary>
+    /// <summary>
+    /// Finds sections led by each strip, the shortest first, until there are so many. Of each length and breadth only strips
+    /// worth enough are looked at: what may lie beside them is the same for all.
+    /// </summary>
+    private void LeadAll(long limit, int enough)
+    {
+        found.Clear();
+        var shelf = pool.Shelf;
+        var froms = shelf.First.ToArray();
+        for (var rank = 0; rank < shelf.Ranks && shelf.LengthOf(rank) <= stock.Usable; rank++)
+        {
+            var ends = shelf.EndsOf(rank);
+            for (var b = 0; b < ends.Length; b++)
+            {
+                if (froms[b] == ends[b])
+                    continue;
+                Beside(rank);
+                var least = Empty(length) + first.Least[sums.Next(0, b)] - limit;
+                for (var p = froms[b]; p < ends[b]; p++)
+                {
+                    if (worth.OnShelf[p] >= least)
+                        Lead(shelf.Strips[p], limit);
+                }
+
+                froms[b] = ends[b];
+            }
+
+            if (found.Count >= enough || steps.AreUp)
+                break;
+        }
+    }
+
+    /// <summary>What a section so long loses while nothing is in it.</summary>
+    private long Empty(long length) =>
+        cross * stock.Width + prices.PerTick[group.Index] * (length + stock.CrosscutKerf);
+
+    /// <summary>Works out what may lie beside the strips of a length.</summary>
+    private void Beside(int rank)
+    {
+        if (rank == besideRank)
+            return;
+        (besideRank, length) = (rank, pool.Shelf.LengthOf(rank));
+        var ends = pool.Shelf.EndsOf(rank);
+        bounds.Clear();
+        for (var b = 0; b < ends.Length; b++)
+            bounds.Note(b, worth.Greatest(b, ends[b]));
+        bounds.Spread(length, 0, first.Least);
+    }
+
+    /// <summary>Finds sections led by a strip.</summary>
     private void Lead(int index, long limit)
     {
         ref readonly var strip = ref pool.Strips[index];
-        (lead, length, this.limit) = (index, strip.Length, limit);
-        hope = long.MaxValue;
-        if (length > stock.Usable)
+        (lead, this.limit) = (index, limit);
+        if (strip.Length > stock.Usable)
             return;
-
-        var loss =
-            cross * stock.Width
-            + prices.PerTick[group.Index] * (length + stock.CrosscutKerf)
-            - worth.Values[index];
+        Beside(pool.Shelf.RankOf(index));
+        var loss = Empty(length) - worth.Values[index];
+        var taken = sums.Next(0, strip.Breadth);
+        if (loss + first.Least[taken] > limit)
+            return;
         var beside = stock.Width - pool.Breadths[strip.Breadth].Width;
         var left = packing.All - strip.Packed;
-        hope = limit + 1;
         chosen.Add(index);
         var before = found.Count;
         Add(loss, beside);
-        var taken = sums.Next(0, strip.Breadth);
         if (taken <= sums.LastWithRoom && Candidates(left, taken, loss) is { Count: > 0 } some)
             Beside(0, some, left, taken, beside, loss);
         chosen.Clear();
@@ -141,24 +164,9 @@ internal sealed class SectionFinder
     }
 
     /// <summary>The strips that a good enough section led by such a strip could hold beside it.</summary>
-    private List<int>? Candidates(ulong left, int taken, long loss)
+    private List<int> Candidates(ulong left, int taken, long loss)
     {
-        var ends = pool.Shelf.EndsFor(lead);
-        if (pool.Shelf.RankOf(lead) is var rank && rank != leastAt)
-        {
-            leastAt = rank;
-            bounds.Clear();
-            for (var b = 0; b < ends.Length; b++)
-                bounds.Note(b, worth.Greatest(b, ends[b]));
-            bounds.Spread(length, 0, first.Least);
-        }
-
-        if (loss + first.Least[taken] > limit)
-        {
-            hope = loss + first.Least[taken];
-            return null;
-        }
-
+        var ends = pool.Shelf.EndsOf(besideRank);
         first.Strips.Clear();
         var ripped = loss + rip * length;
         var looks = 0;
@@ -248,7 +256,7 @@ internal sealed class SectionFinder
             return;
         found.Add(Column.Of(group, chosen, loss));
         if (bestOnly)
-            (limit, hope) = (loss - 1, loss);
+            limit = loss - 1;
     }
 
     /// <summary>What may still be added for each sum of widths, and the strips to add it with.</summary>

@@ -19,7 +19,7 @@ internal static class SectionLists
         foreach (var group in groups)
         {
             var finder = new SectionFinder(packing, group, priced.Prices, steps);
-            var found = finder.Within(most, MostColumns - all.Count, priced.Least[group.Index]);
+            var found = finder.Within(most, MostColumns - all.Count);
             if (found is null)
                 return null;
             all.AddRange(found);

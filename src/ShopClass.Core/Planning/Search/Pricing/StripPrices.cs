@@ -28,6 +28,9 @@ internal sealed class StripPrices
     /// <summary>The worth of each strip.</summary>
     public ReadOnlySpan<long> Values => values;
 
+    /// <summary>The worth of the strip at each place of the shelf.</summary>
+    public ReadOnlySpan<long> OnShelf => onShelf;
+
     /// <summary>Counts anew.</summary>
     /// <param name="worth">Worth of a blank of each kind.</param>
     /// <param name="cross">Cost of a tick crosscut.</param>

@@ -13,7 +13,7 @@ internal sealed class StripShelf
     public const int GreatBlock = Block * Block;
     private readonly int breadths;
     private readonly int[] strips;
-    private readonly int[] byLength;
+    private readonly long[] lengths;
     private readonly int[] ranks;
     private readonly int[] ends;
 
@@ -21,11 +21,11 @@ internal sealed class StripShelf
     {
         this.breadths = breadths;
         ranks = new int[pool.Length];
-        byLength = new int[pool.Length];
-        var lengths = new long[pool.Length];
+        var byLength = new int[pool.Length];
+        var sizes = new long[pool.Length];
         for (var i = 0; i < pool.Length; i++)
-            (byLength[i], lengths[i]) = (i, pool[i].Length);
-        Array.Sort(lengths, byLength);
+            (byLength[i], sizes[i]) = (i, pool[i].Length);
+        Array.Sort(sizes, byLength);
         var count = new int[breadths];
         foreach (ref readonly var strip in pool)
             count[strip.Breadth]++;
@@ -44,7 +44,7 @@ internal sealed class StripShelf
         for (var n = 0; n < byLength.Length; )
         {
             var to = n;
-            for (; to < lengths.Length && lengths[to] == lengths[n]; to++)
+            for (; to < sizes.Length && sizes[to] == sizes[n]; to++)
             {
                 var i = byLength[to];
                 strips[next[pool[i].Breadth]++] = i;
@@ -56,6 +56,7 @@ internal sealed class StripShelf
         }
 
         ends = [.. all];
+        lengths = [.. sizes.Distinct()];
     }
 
     /// <summary>First place of each breadth.</summary>
@@ -64,12 +65,15 @@ internal sealed class StripShelf
     /// <summary>The strip at each place, or -1 where there is none.</summary>
     public ReadOnlySpan<int> Strips => strips;
 
-    /// <summary>All strips, shortest first.</summary>
-    public ReadOnlySpan<int> ByLength => byLength;
+    /// <summary>How many different lengths there are.</summary>
+    public int Ranks => lengths.Length;
+
+    /// <summary>A length by its number, the shortest being 0.</summary>
+    public long LengthOf(int rank) => lengths[rank];
 
     /// <summary>Number of a strip's length among all lengths.</summary>
     public int RankOf(int strip) => ranks[strip];
 
-    /// <summary>Places that strips no longer than this one take up to, for each breadth.</summary>
-    public ReadOnlySpan<int> EndsFor(int strip) => ends.AsSpan(ranks[strip] * breadths, breadths);
+    /// <summary>Places that strips no longer than such a length take up to, for each breadth.</summary>
+    public ReadOnlySpan<int> EndsOf(int rank) => ends.AsSpan(rank * breadths, breadths);
 }
