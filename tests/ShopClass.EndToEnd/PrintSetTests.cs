@@ -56,9 +56,11 @@ public sealed class PrintSetTests(RunningApp app)
         Assert.True(set.TryGetBookmarks(out var outline));
         var titles = outline.GetNodes().Select(n => n.Title).ToList();
         int Count(string part) => titles.Count(t => t.Contains(part, StringComparison.Ordinal));
-        Assert.Equal(students - 1, Count(": kit sheet for "));
-        Assert.Equal(students - 1, Count(": steps for "));
-        Assert.Equal(students - 1, Count(": lessons of "));
+        // The twelve of the demo have boards that do; who joined in another test may have none.
+        var kits = Count(": kit sheet for ");
+        Assert.InRange(kits, 12, students - 1);
+        Assert.Equal(kits, Count(": steps for "));
+        Assert.InRange(Count(": lessons of "), kits, students - 1);
         Assert.Equal(1, Count(": tools for the lessons"));
         Assert.Equal(1, Count("Kit labels"));
         Assert.True(Count(": who does what, lesson ") > 1);
@@ -71,10 +73,10 @@ public sealed class PrintSetTests(RunningApp app)
         var bare = texts
             .Where(t => !Regex.IsMatch(t, "(?<!Plan )[0-9]+ of [0-9]+", RegexOptions.IgnoreCase))
             .ToList();
-        Assert.Equal((students - 1 + 29) / 30, bare.Count);
+        Assert.Equal((kits + 29) / 30, bare.Count);
         // Each label says by which plan its kit is made up.
         Assert.Equal(
-            students - 1,
+            kits,
             bare.Sum(t => Regex.Count(t, "Plan [0-9]+ of [0-9]+ [A-Z][a-z]+ 20[0-9]{2}"))
         );
         desk.SawNothingStrange();

@@ -156,7 +156,7 @@ internal static class LiveDeeds
     }
 
     private static ILocator Heading(IPage page) =>
-        page.Locator("h1:not(:text-is('There is no such page'))");
+        page.Locator("h1").Filter(new() { HasNotText = "There is no such page" });
 
     private static ILocator NewCode(IPage page) =>
         page.GetByRole(AriaRole.Button, new() { NameRegex = new("new code$") }).First;
