@@ -1,3 +1,4 @@
+using PdfSharp.Pdf.IO;
 using ShopClass.Core.Courses;
 using ShopClass.Core.Measure;
 using ShopClass.Core.Orders;
@@ -166,6 +167,47 @@ public class OrderSheetTests
                 System.Text.Encoding.Latin1.GetString(pdf),
                 $@"/S\s*/{tag}\b"
             );
+    }
+
+    /// <summary>ISO 32000-1, 14.7.4.4: each page's number leads through the parent tree to the elements of what is on it.</summary>
+    [Fact]
+    public void From_every_page_of_a_set_a_screen_reader_finds_the_tags_of_what_is_on_it()
+    {
+        var sheet = MaterialsOrder.Of(Content, Paper.A4);
+        var pdf = PrintSet.Make(
+            "Set",
+            [sheet, PreparationList.Of(Content, [], [], Paper.A4), sheet],
+            cancel: TestContext.Current.CancellationToken
+        );
+        using var set = PdfReader.Open(new MemoryStream(pdf), PdfDocumentOpenMode.Import);
+        var numbers = set
+            .Internals.Catalog.Elements.GetDictionary("/StructTreeRoot")!
+            .Elements.GetDictionary("/ParentTree")!
+            .Elements.GetArray("/Nums")!;
+        int[] keys =
+        [
+            .. Enumerable
+                .Range(0, numbers.Elements.Count / 2)
+                .Select(i => numbers.Elements.GetInteger(2 * i)),
+        ];
+
+        Assert.Equal(keys.Order().Distinct(), keys);
+        Assert.Equal(
+            keys,
+            Enumerable
+                .Range(0, set.PageCount)
+                .Select(p => set.Pages[p].Elements.GetInteger("/StructParents"))
+        );
+        for (var page = 0; page < set.PageCount; page++)
+        {
+            var pieces = numbers.Elements.GetArray(2 * page + 1)!;
+            Assert.NotEmpty(pieces.Elements);
+            for (var piece = 0; piece < pieces.Elements.Count; piece++)
+                Assert.Equal(
+                    set.Pages[page].Reference,
+                    pieces.Elements.GetDictionary(piece)!.Elements.GetReference("/Pg")
+                );
+        }
     }
 
     [Fact]

@@ -42,6 +42,7 @@ internal static class Printer
 
         lock (OneAtATime)
         {
+            tags.Finish();
             using var bytes = new MemoryStream();
             document.Save(bytes, closeStream: false);
             return bytes.ToArray();

@@ -8,6 +8,10 @@ namespace ShopClass.Print.Pages;
 internal sealed class Tags
 {
     private readonly StructureBuilder? builder;
+    private readonly PdfDocument? document;
+
+    /// <summary>For each page so far what is on it: number and pieces by turns.</summary>
+    private readonly List<PdfItem> onPages = [];
     private bool isArtifact;
 
     /// <summary>For a trial that nobody reads: says nothing.</summary>
@@ -15,6 +19,7 @@ internal sealed class Tags
 
     public Tags(PdfDocument document)
     {
+        this.document = document;
         var manager = UAManager.ForDocument(document);
         manager.SetDocumentLanguage("en");
         builder = manager.StructureBuilder;
@@ -26,7 +31,35 @@ internal sealed class Tags
         builder?.BeginElement(PdfGroupingElementTag.Part);
         draw();
         builder?.End();
+        PutAside();
     }
+
+    /// <summary>To be called before the document is saved: puts back what was put aside.</summary>
+    public void Finish()
+    {
+        PutAside();
+        if (NumbersOfPages() is not { } numbers)
+            return;
+        foreach (var item in onPages)
+            numbers.Elements.Add(item);
+        onPages.Clear();
+    }
+
+    // For each tagged piece PDFsharp looks through all pages so far for the piece's own; a finished sheet's pages it need
+    // not look through again.
+    private void PutAside()
+    {
+        if (NumbersOfPages() is not { } numbers)
+            return;
+        onPages.AddRange(numbers.Elements);
+        numbers.Elements.Clear();
+    }
+
+    private PdfArray? NumbersOfPages() =>
+        document
+            ?.Internals.Catalog.Elements.GetDictionary("/StructTreeRoot")
+            ?.Elements.GetDictionary("/ParentTree")
+            ?.Elements.GetArray("/Nums");
 
     /// <summary>Draws something as a paragraph, heading, table part or list part.</summary>
     public void As(PdfBlockLevelElementTag tag, Action draw)
