@@ -109,6 +109,41 @@ public class OpenEventTests
     }
 
     [Fact]
+    public void Parts_that_each_hold_a_joint_of_the_other_are_fitted_when_both_joints_are()
+    {
+        var request = WorkCases.OnSurfacedPine.Request;
+        var notch = new Joint
+        {
+            Kind = JointKind.Notch,
+            Part = "B",
+            Mate = "A",
+            Depth = Length.FromInches(0, 1, 4),
+            Width = Length.FromInches(0, 3, 4),
+        };
+        var plan = CheckedPlan.Make(
+            request with
+            {
+                Project = Waiting(
+                    request.Project with
+                    {
+                        Joints = [.. request.Project.Joints, notch],
+                    },
+                    SidesAndShelves
+                ),
+            },
+            cancel: TestContext.Current.CancellationToken
+        );
+        var work = WorkWriter.Write(plan, Hand.Right);
+        Assert.DoesNotContain(
+            "OpenDimensionsMustWaitForTheirEvent",
+            StepRehearsal.Replay(plan, work).Findings.Select(f => f.Rule)
+        );
+        var taken = work.Steps.Single(s => s.Id == "take:length:C");
+        Assert.Contains(Number(work.Steps, "fit:dado:A-B"), taken.After);
+        Assert.Contains(Number(work.Steps, "fit:notch:B-A"), taken.After);
+    }
+
+    [Fact]
     public void An_event_follows_its_parts_to_their_new_letters()
     {
         var open = new OpenDimension(

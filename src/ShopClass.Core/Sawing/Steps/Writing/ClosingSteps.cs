@@ -24,15 +24,21 @@ internal sealed class ClosingSteps(Job job)
         }
     }
 
-    /// <summary>The steps of an event that was chosen; of one that does not happen here, all that is fitted.</summary>
+    /// <summary>
+    /// The steps of an event that was chosen; of one that does not happen here, all that is fitted. Two parts that each hold
+    /// a joint of the other are fitted when both joints are.
+    /// </summary>
     private List<string> Chosen(OpenEvent chosen)
     {
         List<string> steps =
             chosen.Kind is OpenEventKind.GluedUp
                 ? [.. job.Of(chosen.Part).Select(p => $"glue:{p.Name}").Where(job.Steps.Has)]
                 : job.Fits.FindAll(f =>
-                    f.Split('~')[0]
-                        .EndsWith($":{chosen.Part}-{chosen.Mate}", StringComparison.Ordinal)
+                    f.Split('~')[0].Split(':')[^1] is var parts
+                    && (
+                        parts == $"{chosen.Part}-{chosen.Mate}"
+                        || parts == $"{chosen.Mate}-{chosen.Part}"
+                    )
                 );
         return steps.Count > 0 ? steps : job.Fits;
     }
