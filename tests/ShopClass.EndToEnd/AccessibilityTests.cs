@@ -1,5 +1,6 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
 
 namespace ShopClass.EndToEnd;
 
@@ -50,6 +51,36 @@ public sealed class AccessibilityTests(RunningApp app)
         );
         await person.OpenDemoAsStudent("Tobi");
         await LookAtAll(person, [("my", "/my")]);
+    }
+
+    /// <summary>Pages that show bars for good, or work only when asked to: there is no quiet to wait for.</summary>
+    [Fact]
+    public async Task The_rooms_doors_kits_and_remakes_of_the_instructor()
+    {
+        await using var instructor = await Person.AtADesk(app);
+        await instructor.OpenDemoAsInstructor();
+        var pages = (await DemoPages.All(instructor)).ToDictionary(p => p.Name, p => p.Path);
+        var course = pages["course"];
+        var project = pages["project"].Split('/')[^1];
+        string[] paths =
+        [
+            course + "/room",
+            course + "/joining",
+            course + "/people",
+            $"{course}/materials/kits/{project}",
+            $"{course}/materials/orders/{project}",
+            pages["plan"] + "/remake",
+        ];
+        var faults = new List<string>();
+        foreach (var path in paths)
+        {
+            await instructor.Open(path);
+            await Assertions.Expect(instructor.Page.Locator("h1")).ToBeVisibleAsync();
+            faults.AddRange(await FaultsOf(instructor, path[course.Length..]));
+        }
+
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
+        instructor.SawNothingStrange();
     }
 
     private static async Task LookAtAll(
