@@ -1,8 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Lessons;
-using ShopClass.Core.Orders;
 using ShopClass.Data.Lessons;
-using ShopClass.Data.Orders;
 using ShopClass.Data.Plans;
 using ShopClass.Data.Progress;
 using ShopClass.Data.Store;
@@ -46,7 +44,13 @@ internal static class NameForgetting
         await RackForgetting.ForgetAsync(shop, courseId, rack, cancel);
         await ForgetInRemakesAsync(shop, courseId, renamings, rack, cancel);
         await ForgetInLessonsAsync(shop, courseId, shown, renamings, cancel);
-        await ForgetInOrdersAsync(shop, courseId, shown, rack, cancel);
+        await OrderForgetting.ForgetAsync(
+            shop,
+            courseId,
+            id => shown.GetValueOrDefault(id.ToString(), OrderForgetting.Gone),
+            rack,
+            cancel
+        );
     }
 
     private static async Task<Renaming> ForgetBoardsAsync(
@@ -153,32 +157,4 @@ internal static class NameForgetting
             // Who it was made for may have had another name by then.
             WithoutWork = student.WithoutWork.Replace(student.Name, name, StringComparison.Ordinal),
         };
-
-    private static async Task ForgetInOrdersAsync(
-        ShopContext shop,
-        Guid courseId,
-        Dictionary<string, string> shown,
-        Renaming rack,
-        CancellationToken cancel
-    )
-    {
-        foreach (
-            var row in await shop.Set<OrderRow>()
-                .Where(o => o.Project!.CourseId == courseId)
-                .ToListAsync(cancel)
-        )
-        {
-            var names = new Dictionary<string, string>(StringComparer.Ordinal);
-            foreach (var person in Packed.Unpack<ClassOrder>(row.Snapshot).Ask.People)
-            {
-                if (
-                    Guid.TryParse(person.StudentId, out var id)
-                    && shown.TryGetValue(id.ToString(), out var neutral)
-                )
-                    names.TryAdd(person.Shown, neutral);
-            }
-
-            row.Snapshot = new Renaming(names).In(rack.In(row.Snapshot));
-        }
-    }
 }

@@ -12,17 +12,21 @@ namespace ShopClass.Data.Keeping;
 /// </summary>
 internal sealed partial class Renaming
 {
-    private readonly (string Old, Regex Word, string New)[] names;
+    private readonly Dictionary<string, string> names;
+    private readonly Regex? words;
 
-    /// <param name="names">Old names with what stands instead. What is a part's letter is no name: it says nothing of anybody.</param>
-    public Renaming(IEnumerable<KeyValuePair<string, string>> names) =>
-        this.names = [
-            .. names
-                .Where(n => n.Key.Length > 0 && n.Key != n.Value && !PartLetter().IsMatch(n.Key))
-                .OrderByDescending(n => n.Key.Length)
-                .ThenBy(n => n.Key, StringComparer.Ordinal)
-                .Select(n => (n.Key, Whole(n.Key), n.Value)),
-        ];
+    /// <param name="names">
+    /// Old names with what stands instead; a name that is to stay stands for itself, and keeps shorter ones within it. What is
+    /// a part's letter is no name: it says nothing of anybody.
+    /// </param>
+    public Renaming(IEnumerable<KeyValuePair<string, string>> names)
+    {
+        this.names = new(
+            names.Where(n => n.Key.Length > 0 && !PartLetter().IsMatch(n.Key)),
+            StringComparer.Ordinal
+        );
+        words = this.names.Count == 0 ? null : Whole(this.names.Keys);
+    }
 
     /// <summary>The same, packed again.</summary>
     public byte[] In(byte[] packed)
@@ -37,19 +41,11 @@ internal sealed partial class Renaming
         Changed(JsonSerializer.SerializeToNode(value, ShopJson.Options), "")
             .Deserialize<T>(ShopJson.Options)!;
 
-    /// <summary>A text with other names in it.</summary>
-    public string In(string text)
-    {
-        foreach (var (old, word, other) in names)
-        {
-            if (text == old)
-                return other;
-            if (text.Length > old.Length)
-                text = word.Replace(text, _ => other);
-        }
-
-        return text;
-    }
+    /// <summary>A text with other names in it. What was put in is not looked at again.</summary>
+    public string In(string text) =>
+        names.TryGetValue(text, out var other) ? other
+        : words is null ? text
+        : words.Replace(text, m => names[m.Value]);
 
     private JsonNode? Changed(JsonNode? node, string property)
     {
@@ -77,9 +73,10 @@ internal sealed partial class Renaming
     private static bool IsKey(string property) =>
         property.EndsWith("Id", StringComparison.OrdinalIgnoreCase);
 
-    private static Regex Whole(string name) =>
+    // The longest first: of two names that begin alike, the whole one counts.
+    private static Regex Whole(IEnumerable<string> names) =>
         new(
-            $@"(?<!\w){Regex.Escape(name)}(?!\w)",
+            $@"(?<!\w)(?:{string.Join('|', names.OrderByDescending(n => n.Length).Select(Regex.Escape))})(?!\w)",
             RegexOptions.CultureInvariant,
             TimeSpan.FromSeconds(5)
         );

@@ -2,7 +2,6 @@ using Microsoft.EntityFrameworkCore;
 using ShopClass.Core.Drawings;
 using ShopClass.Data.Access;
 using ShopClass.Data.Keeping;
-using ShopClass.Data.Lessons;
 using ShopClass.Data.Store;
 
 namespace ShopClass.Data.Students;
@@ -131,7 +130,10 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNe
         return Outcome<StudentView>.Saved(row.ToView());
     }
 
-    /// <summary>Removes the student with their boards, plans and devices. Their open pages end at once.</summary>
+    /// <summary>
+    /// Removes the student with their boards, plans and devices, and their name wherever the course stays without them:
+    /// orders, the rack, remakes and plans of lessons. Their open pages end at once.
+    /// </summary>
     public async Task<Outcome<bool>> RemoveAsync(
         Viewer viewer,
         Guid studentId,
@@ -145,12 +147,8 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNe
             return Outcome<bool>.NotFound();
         if (row.Course!.IsArchived)
             return Outcome<bool>.Refused(Wording.CourseIsArchived);
-        // What was put on the rack from their boards stays there, under another name.
-        var onTheRack = await RackForgetting.NamesAsync(shop, studentId, _ => "a board", cancel);
-        var rack = new Renaming(onTheRack);
-        await RackForgetting.ForgetAsync(shop, row.CourseId, rack, cancel);
+        await StudentForgetting.ForgetAsync(shop, row, cancel);
         shop.Students.Remove(row);
-        await LessonForgetting.ForgetAsync(shop, row.CourseId, studentId, cancel);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
         news.Tell(new(NewsKind.Ended, row.CourseId, studentId));

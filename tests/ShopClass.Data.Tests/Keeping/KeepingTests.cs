@@ -1,17 +1,13 @@
-using System.IO.Compression;
 using System.Text.Json;
-using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopClass.Core.Lessons;
 using ShopClass.Core.Orders;
 using ShopClass.Core.Progress;
-using ShopClass.Core.Remakes;
 using ShopClass.Data.Access;
 using ShopClass.Data.Joining;
 using ShopClass.Data.Keeping;
 using ShopClass.Data.Orders;
-using ShopClass.Data.Plans;
 using ShopClass.Data.Progress;
 using ShopClass.Data.Store;
 using ShopClass.Data.Tests.Access;
@@ -121,7 +117,7 @@ public sealed class KeepingTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposa
                 Cancel
             )
         );
-        await RemakeFromTheRackAsync(plan, pieces[0].Board.Name);
+        await FromTheRack.RemakeAsync(store, shop.Self, plan, pieces[0].Board.Name);
         var order = await OrderSamples.MakeAsync(shop, store);
         var orders = store.Services.GetRequiredService<OrderStore>();
         Shop.Value(await orders.SaveAsync(shop.Owner, shop.Project.Id, order, Cancel));
@@ -164,93 +160,8 @@ public sealed class KeepingTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposa
         );
     }
 
-    [Fact]
-    public async Task Removing_a_student_takes_their_boards_name_off_the_rack_and_leaves_the_wood()
-    {
-        var rack = store.Services.GetRequiredService<RackStore>();
-        var pieces = LeftForRack.Of(shop.Plan);
-        Shop.Value(
-            await rack.ReturnAsync(
-                shop.Owner,
-                shop.Course.Id,
-                new(shop.PlanId, pieces, "", new Dictionary<string, int>()),
-                Cancel
-            )
-        );
-        var name = $"Offcut of {shop.Board.Board.Name}";
-        Assert.NotEmpty(await WhereAsync(name));
-
-        Shop.Value(await store.Students.RemoveAsync(shop.Owner, shop.Student.Id, Cancel));
-
-        Assert.Empty(await WhereAsync(name));
-        var left = await rack.ListAsync(shop.Owner, shop.Course.Id, Cancel);
-        Assert.Equal(pieces.Count, left.Count);
-        Assert.All(left, p => Assert.Equal("Offcut of a board", p.Piece.Board.Name));
-    }
-
-    // A part of a plan, made again from a piece that lies on the rack.
-    private async Task RemakeFromTheRackAsync(StoredPlan plan, string name)
-    {
-        var mishap = new Mishap
-        {
-            Plan = plan.Checked,
-            CutsMade = plan.Checked.Sequence.Cuts.Count,
-            Spoiled = new("A", 1),
-        };
-        var option = Remaker
-            .Options(mishap, new() { Rack = [Wood.Pine() with { Id = "rack 1", Name = name }] })
-            .Options.First(o => o.Way is RemakeWay.Rack);
-        Shop.Value(
-            await store.Remakes.SaveAsync(
-                shop.Self,
-                Guid.NewGuid(),
-                plan.Id,
-                mishap,
-                option,
-                Cancel
-            )
-        );
-    }
-
-    /// <summary>Every column of every table that has these words, packed ones unpacked.</summary>
-    private async Task<IReadOnlyList<string>> WhereAsync(string words)
-    {
-        var pattern = new Regex($@"(?<!\w){Regex.Escape(words)}(?!\w)");
-        await using var context = store.Open();
-        await context.Database.OpenConnectionAsync(Cancel);
-        List<string> found = [];
-        foreach (var type in context.Model.GetEntityTypes())
-        {
-            if (type.GetTableName() is not { } table)
-                continue;
-            await using var command = context.Database.GetDbConnection().CreateCommand();
-            command.CommandText = $"SELECT * FROM \"{table}\"";
-            await using var reader = await command.ExecuteReaderAsync(Cancel);
-            while (await reader.ReadAsync(Cancel))
-                for (var i = 0; i < reader.FieldCount; i++)
-                {
-                    var text = reader.GetValue(i) switch
-                    {
-                        byte[] bytes => Unpacked(bytes),
-                        var value => $"{value}",
-                    };
-                    if (pattern.IsMatch(text))
-                        found.Add($"{table}.{reader.GetName(i)}");
-                }
-        }
-
-        return found;
-    }
-
-    private static string Unpacked(byte[] bytes)
-    {
-        if (bytes is not [0x1f, 0x8b, ..])
-            return "";
-        using var gzip = new GZipStream(new MemoryStream(bytes), CompressionMode.Decompress);
-        using var reader = new StreamReader(gzip);
-        // Apostrophes are escaped in what is packed.
-        return Regex.Unescape(reader.ReadToEnd());
-    }
+    private Task<IReadOnlyList<string>> WhereAsync(string words) =>
+        StoredWords.WhereAsync(store, words);
 
     [Fact]
     public async Task A_course_nobody_gave_an_end_keeps_its_names()
@@ -303,23 +214,6 @@ public sealed class KeepingTests(Shop shop) : IClassFixture<Shop>, IAsyncDisposa
             may,
             await Export.WriteAsync(shop.As(who), shop.Student.Id, Cancel) is not null
         );
-
-    [Fact]
-    public async Task Erasing_a_student_leaves_no_row_of_theirs()
-    {
-        await SayAsync(StepActionKind.Note, "hard going");
-        await store.Doors.NewStudentCodeAsync(shop.Owner, shop.Student.Id, false, Cancel);
-
-        await store.Students.RemoveAsync(shop.Owner, shop.Student.Id, Cancel);
-
-        await using var context = store.Open();
-        Assert.Equal(0, await context.Set<StepActionRow>().CountAsync(Cancel));
-        Assert.Equal(0, await context.Set<StudentCodeRow>().CountAsync(Cancel));
-        Assert.Equal(
-            0,
-            await context.Set<DeviceRow>().CountAsync(d => d.StudentId != null, Cancel)
-        );
-    }
 
     private async Task<string> SayAsync(StepActionKind kind, string text)
     {

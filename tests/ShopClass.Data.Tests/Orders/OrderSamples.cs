@@ -23,7 +23,11 @@ internal static class OrderSamples
             Place = place,
         };
 
-    public static async Task<ClassOrder> MakeAsync(Shop shop, ThrowAwayStore store)
+    public static async Task<ClassOrder> MakeAsync(
+        Shop shop,
+        ThrowAwayStore store,
+        IReadOnlyList<OrderPerson>? people = null
+    )
     {
         var sellers = store.Services.GetRequiredService<SellerStore>();
         var seller = Shop.Value(
@@ -34,7 +38,7 @@ internal static class OrderSamples
         );
         var orders = store.Services.GetRequiredService<OrderStore>();
         var ask = (await orders.AskAsync(shop.Owner, shop.Project.Id, Choices, Cancel))!;
-        return ClassOrders.Make(ask, Cancel);
+        return ClassOrders.Make(people is null ? ask : ask with { People = people }, Cancel);
     }
 
     private static PricedStock Wide { get; } =
