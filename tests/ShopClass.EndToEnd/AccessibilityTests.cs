@@ -1,15 +1,17 @@
+using System.Reflection;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
+using Microsoft.AspNetCore.Components;
 using Microsoft.Playwright;
+using ShopClass.EndToEnd.Walking;
 
 namespace ShopClass.EndToEnd;
 
 /// <summary>
-/// Every page against axe-core's rules for WCAG 2.2 A and AA, at a desk in light and on a phone in the dark; and on every
-/// page, nothing asked of another host and nothing wrong on the console.
+/// Every page there is against axe-core's rules for WCAG 2.2 A and AA, its keyboard path walked, at a desk in light and on a
+/// phone in the dark; and on every page, nothing asked of another host, nothing wrong on the console, nothing over the edge.
 /// </summary>
-[Collection(OneApp.Name)]
-public sealed class AccessibilityTests(RunningApp app)
+public sealed class AccessibilityTests(WalkedApp app) : IClassFixture<WalkedApp>
 {
     internal static readonly AxeRunOptions WcagAa = new()
     {
@@ -20,85 +22,91 @@ public sealed class AccessibilityTests(RunningApp app)
         },
     };
 
-    [Fact]
-    public async Task Every_page_of_the_instructor_at_a_desk()
-    {
-        await using var instructor = await Person.AtADesk(app);
-        await instructor.OpenDemoAsInstructor();
-        await LookAtAll(instructor, await DemoPages.All(instructor));
-    }
-
-    [Fact]
-    public async Task Every_page_of_the_instructor_on_a_phone_in_the_dark()
-    {
-        await using var instructor = await Person.OnAPhone(app, dark: true);
-        await instructor.OpenDemoAsInstructor();
-        await LookAtAll(instructor, await DemoPages.All(instructor));
-    }
-
-    [Fact]
-    public async Task The_pages_before_signing_in_and_the_students_home()
-    {
-        await using var person = await Person.OnAPhone(app);
-        await LookAtAll(
-            person,
-            [
-                ("landing", "/"),
-                ("sign-in", "/account/sign-in"),
-                ("first", "/account/first"),
-                ("not-found", "/not-found"),
-            ]
+    public static TheoryData<Walker, bool> Walks =>
+        new(
+            from walker in Enum.GetValues<Walker>()
+            from onAPhone in (bool[])[false, true]
+            select (walker, onAPhone)
         );
-        await person.OpenDemoAsStudent("Tobi");
-        await LookAtAll(person, [("my", "/my")]);
-    }
 
-    /// <summary>Pages that show bars for good, or work only when asked to: there is no quiet to wait for.</summary>
     [Fact]
-    public async Task The_rooms_doors_kits_and_remakes_of_the_instructor()
-    {
-        await using var instructor = await Person.AtADesk(app);
-        await instructor.OpenDemoAsInstructor();
-        var pages = (await DemoPages.All(instructor)).ToDictionary(p => p.Name, p => p.Path);
-        var course = pages["course"];
-        var project = pages["project"].Split('/')[^1];
-        string[] paths =
-        [
-            course + "/room",
-            course + "/joining",
-            course + "/people",
-            $"{course}/materials/kits/{project}",
-            $"{course}/materials/orders/{project}",
-            pages["plan"] + "/remake",
-        ];
-        var faults = new List<string>();
-        foreach (var path in paths)
-        {
-            await instructor.Open(path);
-            await Assertions.Expect(instructor.Page.Locator("h1")).ToBeVisibleAsync();
-            faults.AddRange(await FaultsOf(instructor, path[course.Length..]));
-        }
+    public void Every_route_of_the_app_is_walked_by_somebody() =>
+        Assert.Equal(
+            typeof(Program)
+                .Assembly.GetTypes()
+                .SelectMany(t => t.GetCustomAttributes<RouteAttribute>(inherit: false))
+                .Select(r => r.Template)
+                .Order(StringComparer.Ordinal),
+            WalkedPages.Of(app).Select(p => p.Route).Distinct().Order(StringComparer.Ordinal)
+        );
 
-        Assert.True(faults.Count == 0, string.Join('\n', faults));
-        instructor.SawNothingStrange();
-    }
-
-    private static async Task LookAtAll(
-        Person person,
-        IReadOnlyList<(string Name, string Path)> pages
+    [Theory]
+    [MemberData(nameof(Walks))]
+    public async Task Every_page_passes_the_rules_and_is_walked_by_keyboard(
+        Walker walker,
+        bool onAPhoneInTheDark
     )
     {
+        await using var person = onAPhoneInTheDark
+            ? await Person.OnAPhone(app, dark: true)
+            : await Person.AtADesk(app);
+        await app.ComeInAsync(person, walker);
         var faults = new List<string>();
-        foreach (var (name, path) in pages)
+        foreach (var (_, _, path) in WalkedPages.Of(app).Where(p => p.Walker == walker))
         {
             await person.Open(path);
-            await person.WaitUntilQuiet();
-            faults.AddRange(await FaultsOf(person, name));
+            await Assertions.Expect(person.Page.Locator("h1").First).ToBeVisibleAsync();
+            // The room shows bars for good.
+            if (!path.EndsWith("/room", StringComparison.Ordinal))
+                await person.WaitUntilQuiet();
+            faults.AddRange(await FaultsOf(person, path));
+            faults.AddRange(await KeyboardPath.FaultsOfAsync(person.Page, path));
+            faults.AddRange(await OverTheEdgeAsync(person.Page, path));
         }
 
         Assert.True(faults.Count == 0, string.Join('\n', faults));
         person.SawNothingStrange();
     }
+
+    [Fact]
+    public async Task A_broken_keyboard_path_is_found_out()
+    {
+        await using var person = await Person.AtADesk(app);
+        await person.Page.SetContentAsync(
+            """
+            <style>#blind { outline: none } #over { position: fixed; inset: 0 } #over, #false { cursor: pointer }</style>
+            <main><button id="good">good</button><button id="blind">blind</button>
+            <button id="hidden" tabindex="-1">hidden</button><div id="false">press me</div></main>
+            <div id="over"></div><a class="skip-link" href="#nowhere">past</a>
+            """
+        );
+
+        var faults = string.Join('\n', await KeyboardPath.FaultsOfAsync(person.Page, "page"));
+
+        Assert.Contains("page: the link past the top is not first", faults);
+        Assert.Contains("page: the link past the top does not lead to the page", faults);
+        Assert.Contains("""page: no sign of the focus: <button id="blind">""", faults);
+        Assert.DoesNotContain("""no sign of the focus: <button id="good">""", faults);
+        Assert.Contains("""page: under something else: <button id="good">""", faults);
+        Assert.Contains("""page: not reached: <button id="hidden" """, faults);
+        Assert.Contains(
+            """page: looks clickable, and no key reaches it: <div id="false">""",
+            faults
+        );
+    }
+
+    private static async Task<IEnumerable<string>> OverTheEdgeAsync(IPage page, string name) =>
+        (
+            await page.EvaluateAsync<string[]>(
+                """
+                () => document.documentElement.scrollWidth <= document.documentElement.clientWidth
+                  ? []
+                  : ["wider than the screen", ...[...document.querySelectorAll("body *")]
+                      .filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5)
+                      .map(e => "over the edge: " + e.outerHTML.slice(0, 120)).slice(0, 5)]
+                """
+            )
+        ).Select(f => $"{name}: {f}");
 
     /// <summary>What axe finds wrong with the page as it stands.</summary>
     internal static async Task<IReadOnlyList<string>> FaultsOf(Person person, string name)

@@ -33,7 +33,7 @@ public sealed class JoiningTests(RunningApp app)
 
         await Expect(desk.GetByText("Late Lark").First).ToBeVisibleAsync();
         await Look(instructor, "joining");
-        await desk.GetByRole(AriaRole.Button, new() { Name = "Let Late Lark in" }).ClickAsync();
+        await desk.GetByRole(AriaRole.Button, new() { Name = "Let in Late Lark" }).ClickAsync();
         await phone.WaitForURLAsync("**/my/steps");
         await phone.GetByRole(AriaRole.Link, new() { Name = "To my board" }).ClickAsync();
         await Expect(phone.GetByRole(AriaRole.Heading, new() { Name = "My board" }))

@@ -1,4 +1,4 @@
-// Two small things the server cannot do: remember light or dark, and find the way back after a lost connection.
+// What the server cannot do: remember light or dark, find the way back after a lost connection, lead past the top.
 (() => {
   const year = 60 * 60 * 24 * 365;
   const root = document.documentElement;
@@ -36,6 +36,11 @@
     if (event.target.closest("[data-switch-theme]")) switchTheme();
     if (event.target.closest("[data-come-back]")) comeBack();
     if (event.target.closest("[data-reload]")) location.reload();
+    // The link alone would only scroll live pages, and read those anew that are being typed into.
+    if (event.target.closest(".skip-link")) {
+      event.preventDefault();
+      document.getElementById("main")?.focus();
+    }
   });
 
   const bar = document.getElementById("components-reconnect-modal");
