@@ -35,6 +35,8 @@ public sealed class RoomTests(RunningApp app)
         await Look(instructor, "room");
 
         await good.ClickAsync();
+        // The student's plain page hears it, too.
+        await Expect(phone.GetByText("· 1 done")).ToBeVisibleAsync(new() { Timeout = 2_000 });
         await Expect(good).ToHaveCountAsync(0);
         // Only Lotte's call: other students of the same demo course may be calling meanwhile.
         var helped = room.GetByRole(AriaRole.Button, new() { Name = "Helped Lotte Brandsma" });

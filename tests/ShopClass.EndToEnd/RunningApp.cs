@@ -54,12 +54,12 @@ public class RunningApp : IAsyncLifetime
     protected virtual void Configure(IWebHostBuilder builder) =>
         builder.UseEnvironment("Development");
 
-    /// <summary>Stops the app and starts it again on the same store, at a new address.</summary>
-    public void Restart()
+    /// <summary>Stops the app and starts it again on the same store, at a new address or at the one it had.</summary>
+    public void Restart(bool atTheSameAddress = false)
     {
         app.Dispose();
         SqliteConnection.ClearAllPools();
-        app = new AppOnAPort(folder, Configure);
+        app = new AppOnAPort(folder, Configure, atTheSameAddress ? Address.Port : 0);
         Address = app.Start();
     }
 
@@ -88,10 +88,10 @@ public class RunningApp : IAsyncLifetime
 
         private readonly Action<IWebHostBuilder> configure;
 
-        public AppOnAPort(string folder, Action<IWebHostBuilder> configure)
+        public AppOnAPort(string folder, Action<IWebHostBuilder> configure, int port = 0)
         {
             (this.folder, this.configure) = (folder, configure);
-            UseKestrel(0);
+            UseKestrel(port);
         }
 
         public Uri Start()

@@ -47,6 +47,8 @@ public sealed class StepsTests(RunningApp app)
         await phone.Locator(".step-list a").First.ClickAsync();
         await Expect(phone.GetByText("It took 12 minutes.")).ToBeVisibleAsync();
 
+        await NothingStaysAfterSigningOut(phone, student);
+
         await using var desk = await Person.AtADesk(app);
         await desk.OpenDemoAsInstructor();
         var course = (await DemoPages.All(desk)).Single(p => p.Name == "course").Path;
@@ -77,6 +79,24 @@ public sealed class StepsTests(RunningApp app)
         }
 
         Assert.Fail("The pages were not kept within a minute.");
+    }
+
+    private static async Task NothingStaysAfterSigningOut(IPage phone, Person student)
+    {
+        await student.Open("/my/leave");
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Sign out" }).ClickAsync();
+        await phone.WaitForURLAsync(u => !u.Contains("/my/leave", StringComparison.Ordinal));
+        Assert.Equal(
+            0,
+            await phone.EvaluateAsync<int>(
+                "async () => (await caches.keys()).length + (await indexedDB.databases()).length + localStorage.length"
+            )
+        );
+        await phone.Context.SetOfflineAsync(true);
+        await Assert.ThrowsAsync<PlaywrightException>(() =>
+            phone.GotoAsync(student.AddressOf("/my/steps"))
+        );
+        await phone.Context.SetOfflineAsync(false);
     }
 
     private static async Task Look(Person person, string name)

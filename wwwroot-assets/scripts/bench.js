@@ -99,6 +99,7 @@ async function send(entry) {
 
 // One after the other, in the order they were said; two pages at once would only ask twice.
 let sending = null;
+let lastSent = 0;
 const sendAll = () => (sending ??= sendEach().finally(() => (sending = null)));
 
 async function sendEach() {
@@ -108,6 +109,7 @@ async function sendEach() {
     const outcome = await send(entry);
     if (outcome === false) break;
     if (outcome === true) {
+      lastSent = Date.now();
       await dequeue(entry);
       sent++;
     } else {
@@ -265,6 +267,29 @@ if (steps) {
       .then((worker) => worker.active.postMessage({ keep: paths, plan, parts }))
       .catch(() => {});
   }
+}
+
+// What others say about this work shows at once: the instructor's check, a second phone's tick. Whoever is ended is out.
+const listens = document.querySelector("[data-student-page]");
+if (listens && "EventSource" in window) {
+  const news = new EventSource("/my/news");
+  const isBusy = () =>
+    [...document.querySelectorAll("main input:not([type=hidden]), main textarea")].some((f) => f.value !== f.defaultValue) ||
+    document.querySelector("main details[open] form") !== null;
+  const lookAgain = () => {
+    // What this page sent itself brings it up to date by itself.
+    if (listens.dataset.studentPage !== "look" || sending || Date.now() - lastSent < 2000) return;
+    if (isBusy()) document.querySelector("[data-news]")?.removeAttribute("hidden");
+    else location.reload();
+  };
+  let wasAway = false;
+  news.addEventListener("said", lookAgain);
+  news.addEventListener("ended", () => location.replace("/my/steps"));
+  news.addEventListener("error", () => (wasAway = true));
+  news.addEventListener("open", () => {
+    if (wasAway) lookAgain();
+    wasAway = false;
+  });
 }
 
 document.querySelector("form[data-leave]")?.addEventListener("submit", () => {

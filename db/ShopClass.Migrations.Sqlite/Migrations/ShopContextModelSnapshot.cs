@@ -1239,8 +1239,14 @@ namespace ShopClass.Migrations.Sqlite.Migrations
                         .HasMaxLength(40)
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly?>("ConsentOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("CourseId")
                         .HasColumnType("TEXT");
+
+                    b.Property<bool?>("HasConsented")
+                        .HasColumnType("INTEGER");
 
                     b.Property<bool>("IsLeftHanded")
                         .HasColumnType("INTEGER");

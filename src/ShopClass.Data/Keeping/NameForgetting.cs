@@ -38,6 +38,8 @@ internal static class NameForgetting
             );
             shown[student.Id.ToString()] = neutral;
             (student.Name, student.Alias, student.Version) = (neutral, "", Guid.NewGuid());
+            // What they agreed to is over.
+            student.Take(null);
         }
 
         var rack = new Renaming(onTheRack);

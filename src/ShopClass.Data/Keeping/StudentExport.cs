@@ -48,6 +48,8 @@ public sealed class StudentExport(IDbContextFactory<ShopContext> factory)
                 student.Name,
                 student.Alias,
                 student.IsLeftHanded,
+                student.HasConsented,
+                student.ConsentOn,
                 Boards = student
                     .Boards.OrderBy(b => b.Position)
                     .Select(row => new

@@ -18,6 +18,12 @@ public sealed class StudentRow
 
     public bool IsLeftHanded { get; set; }
 
+    /// <summary>Whether they agreed to what is kept; null while nobody has noted it.</summary>
+    public bool? HasConsented { get; set; }
+
+    /// <summary>The day they said so.</summary>
+    public DateOnly? ConsentOn { get; set; }
+
     public Guid Version { get; set; }
 
     public List<BoardRow> Boards { get; } = [];
@@ -25,5 +31,17 @@ public sealed class StudentRow
     public List<PlanRow> Plans { get; } = [];
 
     internal StudentView ToView() =>
-        new(Id, CourseId, new StudentCard(Name, Alias, IsLeftHanded), Version);
+        new(
+            Id,
+            CourseId,
+            new StudentCard(Name, Alias, IsLeftHanded)
+            {
+                Consent =
+                    HasConsented is { } isGiven && ConsentOn is { } day ? new(isGiven, day) : null,
+            },
+            Version
+        );
+
+    internal void Take(Consent? consent) =>
+        (HasConsented, ConsentOn) = (consent?.IsGiven, consent?.On);
 }

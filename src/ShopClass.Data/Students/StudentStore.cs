@@ -6,8 +6,17 @@ using ShopClass.Data.Store;
 
 namespace ShopClass.Data.Students;
 
+/// <summary>Whether a student, or who answers for them, has agreed to what is kept. No paper and no signature is kept.</summary>
+/// <param name="IsGiven">Yes or no.</param>
+/// <param name="On">The day they said so; not one that is still to come.</param>
+public sealed record Consent(bool IsGiven, DateOnly On);
+
 /// <summary>What is kept about a student.</summary>
-public sealed record StudentCard(string Name, string Alias, bool IsLeftHanded);
+public sealed record StudentCard(string Name, string Alias, bool IsLeftHanded)
+{
+    /// <summary>What they said about what is kept; null while nobody has noted it.</summary>
+    public Consent? Consent { get; init; }
+}
 
 /// <summary>A stored student.</summary>
 public sealed record StudentView(Guid Id, Guid CourseId, StudentCard Card, Guid Version)
@@ -86,7 +95,7 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNe
             return Outcome<StudentView>.Refused(Wording.CourseIsArchived);
         if (course.Students >= StoreLimits.StudentsInACourse)
             return Outcome<StudentView>.Refused(Wording.TooManyStudents);
-        if (ProblemsIn(tidy) is { Count: > 0 } problems)
+        if (ProblemsIn(tidy, shop.Today) is { Count: > 0 } problems)
             return Outcome<StudentView>.Refused(problems);
         var row = new StudentRow
         {
@@ -97,6 +106,7 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNe
             IsLeftHanded = tidy.IsLeftHanded,
             Version = Guid.NewGuid(),
         };
+        row.Take(tidy.Consent);
         shop.Students.Add(row);
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
@@ -121,9 +131,10 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNe
             return Outcome<StudentView>.Refused(Wording.CourseIsArchived);
         if (row.Version != version)
             return Outcome<StudentView>.ChangedMeanwhile(row.ToView());
-        if (ProblemsIn(tidy) is { Count: > 0 } problems)
+        if (ProblemsIn(tidy, shop.Today) is { Count: > 0 } problems)
             return Outcome<StudentView>.Refused(problems);
         (row.Name, row.Alias, row.IsLeftHanded) = tidy;
+        row.Take(tidy.Consent);
         row.Version = Guid.NewGuid();
         await shop.SaveChangesAsync(cancel);
         await writing.CommitAsync(cancel);
@@ -161,6 +172,19 @@ public sealed class StudentStore(IDbContextFactory<ShopContext> factory, ClassNe
             Name = Wording.Tidy(card.Name),
             Alias = Wording.Tidy(card.Alias),
         };
+
+    private static List<FieldProblem> ProblemsIn(StudentCard card, DateOnly today) =>
+        [
+            .. ProblemsIn(card),
+            .. card.Consent is { On: var day } && day > today
+                ? Wording.Problems(
+                    (
+                        "Consent",
+                        "The day of the consent is still to come. Give the day it was said."
+                    )
+                )
+                : [],
+        ];
 
     internal static List<FieldProblem> ProblemsIn(StudentCard card) =>
         Wording.Problems(

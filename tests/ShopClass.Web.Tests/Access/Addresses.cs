@@ -95,12 +95,13 @@ internal static class Addresses
     public static IReadOnlyList<string> SendOn { get; } =
     ["/kit/{studentId:guid}/{projectId:guid}"];
 
-    /// <summary>Written to only; tests of their own ask who may.</summary>
+    /// <summary>Written or listened to; tests of their own ask who may.</summary>
     public static IReadOnlyList<string> Posts { get; } =
     [
         "/account/demo",
         "/account/sign-out",
         "/my/board/new/{project:guid}/photo/send",
+        "/my/news",
         "/my/steps/say",
         "{**nowhere}",
     ];

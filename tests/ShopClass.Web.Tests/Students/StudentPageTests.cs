@@ -51,11 +51,15 @@ public sealed class StudentPageTests : IAsyncLifetime
         await Press(page, "Change card");
         page.Find("#student-alias").Change("Jun");
         page.Find(".student-card-form input[type=checkbox]").Change(true);
+        page.Find("#student-consent").Change("no");
+        page.Find("#student-consent-on").Change("2026-01-07");
 
         await page.Find(".student-card-form").SubmitAsync();
 
         Assert.Equal("Jun", page.Find("h1").TextContent);
         Assert.True((await StoredAsync())!.Card.IsLeftHanded);
+        Assert.Equal(new(false, new(2026, 1, 7)), (await StoredAsync())!.Card.Consent);
+        Assert.Contains("no, 7 January 2026", page.Markup, StringComparison.Ordinal);
     }
 
     [Fact]

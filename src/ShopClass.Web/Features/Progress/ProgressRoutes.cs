@@ -31,8 +31,11 @@ public static class ProgressRoutes
         services.AddHostedService<WarmUp>();
     }
 
-    public static void MapProgress(this IEndpointRouteBuilder routes) =>
+    public static void MapProgress(this IEndpointRouteBuilder routes)
+    {
         routes.MapPost(Address, SayAsync).RequireAuthorization().DisableAntiforgery();
+        routes.MapStepNews();
+    }
 
     private static async Task<IResult> SayAsync(
         SayEntry entry,

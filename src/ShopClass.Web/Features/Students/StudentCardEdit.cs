@@ -4,7 +4,9 @@ using ShopClass.Data.Students;
 namespace ShopClass.Web.Features.Students;
 
 /// <summary>A student's card while it is being changed.</summary>
-public sealed class StudentCardEdit(StudentView stored)
+/// <param name="stored">The card as it is.</param>
+/// <param name="today">The day proposed for a consent noted now.</param>
+public sealed class StudentCardEdit(StudentView stored, DateOnly today)
 {
     public string Name { get; set; } = stored.Card.Name;
 
@@ -12,11 +14,24 @@ public sealed class StudentCardEdit(StudentView stored)
 
     public bool IsLeftHanded { get; set; } = stored.Card.IsLeftHanded;
 
+    /// <summary>"yes", "no", or empty while nobody has noted it.</summary>
+    public string Consent { get; set; } =
+        stored.Card.Consent is not { IsGiven: var isGiven } ? ""
+        : isGiven ? "yes"
+        : "no";
+
+    /// <summary>The day it was said.</summary>
+    public DateOnly ConsentOn { get; set; } = stored.Card.Consent?.On ?? today;
+
     public Guid Version { get; private set; } = stored.Version;
 
     public IReadOnlyList<FieldProblem> Problems { get; private set; } = [];
 
-    public StudentCard Card => new(Name.Trim(), Alias.Trim(), IsLeftHanded);
+    public StudentCard Card =>
+        new(Name.Trim(), Alias.Trim(), IsLeftHanded)
+        {
+            Consent = Consent.Length == 0 ? null : new(Consent == "yes", ConsentOn),
+        };
 
     /// <summary>Takes in how the save ended; what was typed stays.</summary>
     public void Take(Outcome<StudentView> outcome)
@@ -36,6 +51,6 @@ public sealed class StudentCardEdit(StudentView stored)
         new(
             "",
             $"Somebody else changed this card meanwhile: name “{theirs.Card.Name}”, alias “{theirs.Card.Alias}”, "
-                + $"{(theirs.Card.IsLeftHanded ? "left-handed" : "right-handed")}. Save again to put yours in its place."
+                + $"{(theirs.Card.IsLeftHanded ? "left-handed" : "right-handed")}, consent: {ConsentWords.Of(theirs.Card.Consent)}. Save again to put yours in its place."
         );
 }
