@@ -33,6 +33,7 @@ public sealed class Classroom : IAsyncDisposable
             student
         );
         Page.JSInterop.Mode = JSRuntimeMode.Loose;
+        Page.Services.AddSingleton(TimeProvider.System);
         Page.Services.AddSingleton(store.Courses);
         Page.Services.AddSingleton(store.Projects);
         Page.Services.AddSingleton(store.Students);
