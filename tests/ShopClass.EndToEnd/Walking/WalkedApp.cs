@@ -16,6 +16,7 @@ using ShopClass.Data.Store;
 using ShopClass.Data.Students;
 using ShopClass.Data.Tests;
 using ShopClass.Data.Tests.Access;
+using ShopClass.Web.Features.Room;
 
 namespace ShopClass.EndToEnd.Walking;
 
@@ -27,6 +28,15 @@ public sealed class WalkedApp : RunningApp
 {
     /// <summary>The student whose pages are walked.</summary>
     public const string StudentName = "Priya Ramanathan";
+
+    // Classmates who are at work, too.
+    private static readonly string[] Mates =
+    [
+        "Maren Tveit",
+        "Wendell Frost",
+        "Lotte Brandsma",
+        "Inés Calderón",
+    ];
 
     public InstructorViewer Instructor { get; private set; } = default!;
 
@@ -109,6 +119,42 @@ public sealed class WalkedApp : RunningApp
         await Say(second, StepActionKind.NeedHelp);
         await Say(second, StepActionKind.PleaseCheck);
         await Say(second, StepActionKind.Note, "The line is faint near the knot.");
+        foreach (var (number, name) in Mates.Index())
+            await WorkOfAsync(name, number + 1);
+    }
+
+    // Each mate has done a few steps and one was sent back; the first has spoiled a part. All are in the room.
+    private async Task WorkOfAsync(string name, int done)
+    {
+        var (plans, progress) = (The<PlanStore>(), The<ProgressStore>());
+        var student = (await The<StudentStore>().ListAsync(Instructor, Course)).Single(s =>
+            s.Shown == name
+        );
+        var request = (await plans.RequestAsync(Instructor, student.Id, Project))!;
+        var plan = Shop.Value(
+            await plans.SaveAsync(Instructor, student.Id, Project, CheckedPlans.For(request))
+        ).Id;
+        The<Presence>().Saw(new(student.Id, Course));
+        async Task Say(string step, StepActionKind kind, string text = "") =>
+            Shop.Value(
+                await progress.SayAsync(
+                    kind is StepActionKind.SentBack or StepActionKind.Helped
+                        ? Instructor
+                        : new StudentViewer(student.Id, Course),
+                    plan,
+                    new(Guid.NewGuid(), step, kind, text)
+                )
+            );
+        for (var i = 0; i < done; i++)
+            await Say(
+                (await progress.FindAsync(Instructor, plan))!.Progress.Next!.Step.Id,
+                StepActionKind.Tick
+            );
+        var next = (await progress.FindAsync(Instructor, plan))!.Progress.Next!.Step.Id;
+        await Say(next, StepActionKind.PleaseCheck);
+        await Say(next, StepActionKind.SentBack, RoomWords.Faults[0]);
+        if (done == 1)
+            await Say(next, StepActionKind.Spoiled, "A1");
     }
 
     private async Task ForTheClassAsync()
