@@ -81,6 +81,9 @@ internal static class StudentsBench
         var cases = new StudentCases(0, 5, 14, 2, 1);
         for (var i = 0; i < 40; i++)
             _ = Planner.Plan(cases.Next(rules));
+        var large = new StudentCases(0, 15, 20, 2, 0);
+        for (var i = 0; i < 12; i++)
+            _ = Planner.Plan(large.Next(rules));
     }
 
     /// <summary>Notes how long the first complete plan took.</summary>

@@ -16,12 +16,17 @@ public class SectionSearchTests
         [PlanGoal.LengthUsed, PlanGoal.Lines, PlanGoal.SawingEffort],
     ];
 
-    /// <summary>From how many sections on prices are made anew at a turn: at every turn, and as usual.</summary>
-    private static readonly Gen<int> PricedFrom = Gen.OneOf(Gen.Const(2), Gen.Const(80));
+    /// <summary>Prices made anew at every turn, blank by blank only, board by board at once, and as usual.</summary>
+    private static readonly Gen<CoverEffort> Efforts = Gen.OneOf(
+        Gen.Const(new CoverEffort(2, int.MaxValue)),
+        Gen.Const(new CoverEffort(80, int.MaxValue)),
+        Gen.Const(new CoverEffort(80, -1)),
+        Gen.Const(CoverEffort.Usual)
+    );
 
     [Fact]
     public void Prices_and_all_choices_lead_to_plans_of_the_same_worth() =>
-        Gen.Select(RandomWood.Requests(parts: 5, boards: 3, defects: 0), Gen.Int[0, 3], PricedFrom)
+        Gen.Select(RandomWood.Requests(parts: 5, boards: 3, defects: 0), Gen.Int[0, 3], Efforts)
             .Sample(
                 (request, order, from) =>
                 {
@@ -50,7 +55,7 @@ public class SectionSearchTests
     /// <summary>So many different blanks that sections are struck off by new prices while they are put together.</summary>
     [Fact]
     public void Nine_different_blanks_on_two_boards_cost_the_same_by_prices_and_by_all_choices() =>
-        Gen.Select(Gen.Int[0, int.MaxValue], PricedFrom)
+        Gen.Select(Gen.Int[0, int.MaxValue], Efforts)
             .Sample(
                 (seed, from) =>
                 {

@@ -18,10 +18,11 @@ internal sealed class CoverSearch
     private readonly CoverStates states;
     private readonly RestProgramme rest;
     private readonly TurnPrices prices;
-    private readonly int[] lines;
+    private readonly ColumnLines lines;
     private readonly List<Listed[]> lists = [];
     private long most;
     private int looks;
+    private int begun;
     private ClearPlan? best;
 
     public CoverSearch(
@@ -37,11 +38,10 @@ internal sealed class CoverSearch
         (this.packing, this.columns, this.steps) = (packing, columns, steps);
         taste = new(bench);
         boards = new(groups);
-        lines = new int[columns.Count];
-        Array.Fill(lines, -1);
+        lines = new(columns);
         var contents = new Contents(packing, columns);
         bounds = new(packing, columns, contents, boards, groups.Count);
-        states = new(taste, LinesOf, steps);
+        states = new(taste, lines.Of, steps);
         rest = new(packing, groups, columns, contents, aim);
         prices = new(packing, boards, rest, perTick, steps);
     }
@@ -68,6 +68,12 @@ internal sealed class CoverSearch
     /// <summary>After so many looks at what is left the search ends, whether it is through or not.</summary>
     public int MostLooks { get; init; } = int.MaxValue;
 
+    /// <summary>After so many steps the search ends, whether it is through or not.</summary>
+    public int MostSteps { get; init; } = int.MaxValue;
+
+    /// <summary>Whether it went on to its end.</summary>
+    public bool IsThrough => looks <= MostLooks && steps.Taken - begun <= MostSteps;
+
     /// <summary>The best plan within the budget, or null.</summary>
     public ClearPlan? Run()
     {
@@ -78,11 +84,12 @@ internal sealed class CoverSearch
                 .Select(c => new Listed(c, columns[c].Loss))
                 .OrderBy(l => l.Loss),
         ];
+        begun = steps.Taken;
         Place(new(0, packing.All, Bound, 0, 0, null), all, null);
         return best;
     }
 
-    private bool IsOver => steps.AreUp || looks > MostLooks || (AnyWillDo && best is not null);
+    private bool IsOver => steps.AreUp || !IsThrough || (AnyWillDo && best is not null);
 
     private void Place(CoverTurn turn, ReadOnlySpan<Listed> among, Listed? again)
     {
@@ -191,7 +198,7 @@ internal sealed class CoverSearch
     {
         if (!boards.AllAreCut)
             return;
-        var cost = new Cost(path.Effort, LinesOf(path)) + boards.Before.Cost;
+        var cost = new Cost(path.Effort, lines.Of(path)) + boards.Before.Cost;
         var length = boards.Length + boards.Before.Length;
         if (best is not null && taste.Compare(cost, length, best.Cost, best.LengthUsed) >= 0)
             return;
@@ -203,18 +210,7 @@ internal sealed class CoverSearch
     {
         var sections = boards.Stocks.Select(_ => new List<SectionOption>()).ToList();
         for (var path = last; path is not null; path = path.Before)
-            sections[path.Board].Add(columns[path.Column].Option(lines[path.Column]));
+            sections[path.Board].Add(columns[path.Column].Option(lines.Of(path.Column)));
         return [.. boards.Stocks.Zip(sections, (b, s) => (b, (IReadOnlyList<SectionOption>)s))];
     }
-
-    private long LinesOf(Placed? path)
-    {
-        if (path is null)
-            return 0;
-        if (path.Lines < 0)
-            path.Lines = LinesOf(path.Before) + LinesOf(path.Column);
-        return path.Lines;
-    }
-
-    private int LinesOf(int c) => lines[c] >= 0 ? lines[c] : lines[c] = columns[c].Lines();
 }

@@ -16,7 +16,7 @@ internal sealed class PriceSearch
     private const int LooksCounted = 32;
 
     private const double FirstGain = 1.0 / 32;
-    private const double LastSampledGain = 1.0 / 1024;
+    private const double LastSampledGain = 1.0 / 32;
     private const int NextGain = 8;
     private readonly Bench bench;
     private readonly Packing packing;

@@ -4,44 +4,47 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// What strips beside those of a section could still add to it at best: of each breadth the strip worth most is known, and
 /// strips are put side by side as often as the width allows.
 /// </summary>
-internal sealed class SectionBounds(long rip, int breadths, WidthSums sums)
+internal sealed class SectionBounds(int breadths, WidthSums sums)
 {
     private const long None = long.MinValue / 8;
     private readonly long[] best = new long[breadths];
-    private readonly int[] worth = new int[breadths];
+    private readonly int[] some = new int[breadths];
+    private readonly long[] gains = new long[breadths];
+    private readonly long[] least = new long[sums.Count];
+    private readonly int[] workedOut = new int[sums.Count];
+    private int round;
+    private int count;
 
     /// <summary>Forgets the strips noted.</summary>
     public void Clear() => Array.Fill(best, None);
 
-    /// <summary>Notes the value of a strip of a breadth that might be added.</summary>
-    public void Note(int breadth, long value) => best[breadth] = Math.Max(best[breadth], value);
+    /// <summary>Notes the worth of a strip of a breadth that might be added.</summary>
+    public void Note(int breadth, long worth) => best[breadth] = Math.Max(best[breadth], worth);
 
-    /// <summary>
-    /// The least that strips so long at most add to the loss, for each sum of widths from the one taken on: at a sum it is
-    /// what may be added in the width left beside it.
-    /// </summary>
-    public void Spread(long length, int taken, long[] into)
+    /// <summary>Starts with the strips noted, each of which takes a rip that costs so much.</summary>
+    public void Start(long ripped)
     {
-        var ripped = rip * length;
-        var some = 0;
-        for (var b = 0; b < best.Length; b++)
+        (round, count) = (round + 1, 0);
+        for (var b = 0; b < breadths; b++)
         {
             if (best[b] > ripped)
-                worth[some++] = b;
+                (some[count], gains[count++]) = (b, best[b] - ripped);
         }
+    }
 
-        for (var s = sums.LastWithRoom; s >= taken; s--)
+    /// <summary>The least that strips beside such a sum of widths add to the loss.</summary>
+    public long Least(int sum)
+    {
+        if (workedOut[sum] == round)
+            return least[sum];
+        var lowest = 0L;
+        for (var n = 0; n < count; n++)
         {
-            var least = 0L;
-            for (var w = 0; w < some; w++)
-            {
-                var b = worth[w];
-                var next = sums.Next(s, b);
-                if (next >= 0)
-                    least = Math.Min(least, into[next] + ripped - best[b]);
-            }
-
-            into[s] = least;
+            if (sums.Next(sum, some[n]) is >= 0 and var next)
+                lowest = Math.Min(lowest, Least(next) - gains[n]);
         }
+
+        workedOut[sum] = round;
+        return least[sum] = lowest;
     }
 }

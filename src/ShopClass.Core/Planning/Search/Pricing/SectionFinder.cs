@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace ShopClass.Core.Planning.Search.Pricing;
 
 /// <summary>
@@ -7,11 +9,10 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// </summary>
 internal sealed class SectionFinder
 {
-    private const int LooksCounted = 160;
+    private const int LooksCounted = 320;
     private readonly BoardGroup group;
     private readonly Packing packing;
     private readonly Steps steps;
-    private readonly SectionBounds bounds;
     private readonly WidthSums sums;
     private readonly Stock stock;
     private readonly Prices prices;
@@ -19,18 +20,17 @@ internal sealed class SectionFinder
     private readonly long cross;
     private readonly StripPool pool;
     private readonly StripPrices worth;
+    private readonly NearStrips near;
     private readonly int every;
     private readonly List<int> chosen = [];
-    private readonly List<int> some = [];
     private readonly List<Column> found = [];
-    private readonly Level first;
     private readonly List<Level> levels = [];
     private bool bestOnly;
     private long limit;
     private int most;
-    private int lead;
     private long length;
-    private int besideRank = -1;
+    private long looks;
+    private long counted;
 
     public SectionFinder(
         Packing packing,
@@ -48,8 +48,7 @@ internal sealed class SectionFinder
         sums = pool.Sums;
         worth = pool.Prices;
         worth.Count(prices.Worth, cross);
-        first = new(sums.Count);
-        bounds = new(rip, pool.Breadths.Count, sums);
+        near = new(pool, stock, rip, cross);
         steps.Take(pool.Strips.Length / 64);
     }
 
@@ -80,11 +79,21 @@ internal sealed class SectionFinder
     {
         (this.most, bestOnly) = (int.MaxValue, true);
         found.Clear();
+        Array.Fill(near.Leads, NearStrips.None);
         var at = from;
         for (var n = 0; n < pool.Strips.Length && found.Count < most && !steps.AreUp; n += every)
         {
             at = at + every >= pool.Strips.Length ? 0 : at + every;
-            Lead(at, limit);
+            var (rank, breadth) = (pool.Shelf.RankOf(at), pool.Strips[at].Breadth);
+            length = pool.Shelf.LengthOf(rank);
+            if (length > stock.Usable)
+                continue;
+            near.Leads[breadth] = worth.Values[at];
+            near.Gather(rank, length, Empty() - limit);
+            near.Leads[breadth] = NearStrips.None;
+            if (worth.Values[at] >= near.LeastLead[breadth])
+                Lead(at, limit);
+            CountLooks();
         }
 
         return (found, at);
@@ -92,7 +101,7 @@ internal sealed class SectionFinder
 
     /// <summary>
     /// Finds sections led by each strip, the shortest first, until there are so many. Of each length and breadth only strips
-    /// worth enough are looked at: what may lie beside them is the same for all.
+    /// worth enough are looked at.
     /// </summary>
     private void LeadAll(long limit, int enough)
     {
@@ -102,13 +111,14 @@ internal sealed class SectionFinder
         for (var rank = 0; rank < shelf.Ranks && shelf.LengthOf(rank) <= stock.Usable; rank++)
         {
             var ends = shelf.EndsOf(rank);
+            length = shelf.LengthOf(rank);
+            for (var b = 0; b < ends.Length; b++)
+                near.Leads[b] = Greatest(froms[b], ends[b]);
+            near.Gather(rank, length, Empty() - limit);
             for (var b = 0; b < ends.Length; b++)
             {
-                if (froms[b] == ends[b])
-                    continue;
-                Beside(rank);
-                var least = Empty(length) + first.Least[sums.Next(0, b)] - limit;
-                for (var p = froms[b]; p < ends[b]; p++)
+                var least = near.LeastLead[b];
+                for (var p = froms[b]; p < ends[b] && least < long.MaxValue; p++)
                 {
                     if (worth.OnShelf[p] >= least)
                         Lead(shelf.Strips[p], limit);
@@ -117,136 +127,117 @@ internal sealed class SectionFinder
                 froms[b] = ends[b];
             }
 
+            CountLooks();
             if (found.Count >= enough || steps.AreUp)
                 break;
         }
     }
 
-    /// <summary>What a section so long loses while nothing is in it.</summary>
-    private long Empty(long length) =>
-        cross * stock.Width + prices.PerTick[group.Index] * (length + stock.CrosscutKerf);
-
-    /// <summary>Works out what may lie beside the strips of a length.</summary>
-    private void Beside(int rank)
+    private long Greatest(int from, int end)
     {
-        if (rank == besideRank)
-            return;
-        (besideRank, length) = (rank, pool.Shelf.LengthOf(rank));
-        var ends = pool.Shelf.EndsOf(rank);
-        bounds.Clear();
-        for (var b = 0; b < ends.Length; b++)
-            bounds.Note(b, worth.Greatest(b, ends[b]));
-        bounds.Spread(length, 0, first.Least);
+        looks += end - from;
+        var greatest = NearStrips.None;
+        for (var p = from; p < end; p++)
+            greatest = Math.Max(greatest, worth.OnShelf[p]);
+        return greatest;
     }
+
+    /// <summary>What a section so long loses while nothing is in it.</summary>
+    private long Empty() =>
+        cross * stock.Width + prices.PerTick[group.Index] * (length + stock.CrosscutKerf);
 
     /// <summary>Finds sections led by a strip.</summary>
     private void Lead(int index, long limit)
     {
+        this.limit = limit;
         ref readonly var strip = ref pool.Strips[index];
-        (lead, this.limit) = (index, limit);
-        if (strip.Length > stock.Usable)
-            return;
-        Beside(pool.Shelf.RankOf(index));
-        var loss = Empty(length) - worth.Values[index];
+        var loss = Empty() - worth.Values[index];
         var taken = sums.Next(0, strip.Breadth);
-        if (loss + first.Least[taken] > limit)
-            return;
         var beside = stock.Width - pool.Breadths[strip.Breadth].Width;
         var left = packing.All - strip.Packed;
         chosen.Add(index);
         var before = found.Count;
         Add(loss, beside);
-        if (taken <= sums.LastWithRoom && Candidates(left, taken, loss) is { Count: > 0 } some)
-            Beside(0, some, left, taken, beside, loss);
+        if (taken <= sums.LastWithRoom)
+        {
+            Take(index, left, taken, loss);
+            if (LevelAt(0).Strips.Count > 0)
+                Beside(0, left, taken, beside, loss);
+        }
+
         chosen.Clear();
         if (bestOnly && found.Count > before + 1)
             found.RemoveRange(before, found.Count - before - 1);
     }
 
-    /// <summary>The strips that a good enough section led by such a strip could hold beside it.</summary>
-    private List<int> Candidates(ulong left, int taken, long loss)
+    /// <summary>Takes those near that a good enough section led by such a strip could hold beside it.</summary>
+    private void Take(int lead, ulong left, int taken, long loss)
     {
-        var ends = pool.Shelf.EndsOf(besideRank);
-        first.Strips.Clear();
+        var strips = LevelAt(0).Strips;
+        strips.Clear();
         var ripped = loss + rip * length;
-        var looks = 0;
-        for (var b = 0; b < ends.Length; b++)
+        foreach (var b in near.Breadths)
         {
-            var next = sums.Next(taken, b);
-            if (next < 0)
+            if (sums.Next(taken, b) is not (>= 0 and var next))
                 continue;
-            var least = ripped + first.Least[next] - limit;
-            if (worth.Greatest(b, ends[b]) < least)
-                continue;
-
-            some.Clear();
-            looks += worth.Collect(b, ends[b], least, some);
-            foreach (var i in some)
+            var least = ripped + near.Least(next) - limit;
+            var all = near.Of(b);
+            looks += all.Length;
+            foreach (ref readonly var strip in all)
             {
-                ref readonly var strip = ref pool.Strips[i];
-                if (MayLieBeside(strip, i, left) && worth.Values[i] - LastCut(strip) >= least)
-                    first.Strips.Add(i);
+                if (
+                    strip.Worth >= least
+                    && packing.Holds(left, strip.Packed)
+                    && (!strip.IsAsLong || strip.Strip >= lead)
+                )
+                    strips.Add(strip);
             }
         }
-
-        steps.Take(1 + looks / LooksCounted);
-        return first.Strips;
     }
 
-    /// <summary>Tries each of some strips beside those chosen.</summary>
-    private void Beside(int depth, List<int> some, ulong left, int taken, long beside, long loss)
+    /// <summary>Tries each of the strips of a level beside those chosen.</summary>
+    private void Beside(int depth, ulong left, int taken, long beside, long loss)
     {
-        if (levels.Count == depth)
-            levels.Add(new(sums.Count));
-        var level = levels[depth];
-        bounds.Clear();
-        foreach (var i in some)
-            bounds.Note(pool.Strips[i].Breadth, worth.Values[i] - LastCut(pool.Strips[i]));
-        bounds.Spread(length, taken, level.Least);
-        if (loss + level.Least[taken] > limit)
+        var level = LevelAt(depth);
+        var some = CollectionsMarshal.AsSpan(level.Strips);
+        level.Bounds.Clear();
+        foreach (ref readonly var strip in some)
+            level.Bounds.Note(strip.Breadth, strip.Worth);
+        level.Bounds.Start(rip * length);
+        looks += some.Length;
+        if (loss + level.Bounds.Least(taken) > limit)
             return;
         var ripped = loss + rip * length;
-        for (var at = 0; at < some.Count; at++)
+        for (var at = 0; at < some.Length; at++)
         {
-            var i = some[at];
-            ref readonly var strip = ref pool.Strips[i];
+            ref readonly var strip = ref some[at];
             var next = sums.Next(taken, strip.Breadth);
-            var now = ripped - worth.Values[i] + LastCut(strip);
+            var now = ripped - strip.Worth;
             var rest = beside - stock.RipKerf - pool.Breadths[strip.Breadth].Width;
-            if (rest < 0 || now + level.Least[next] > limit)
+            if (rest < 0 || now + level.Bounds.Least(next) > limit)
                 continue;
-            chosen.Add(i);
+            chosen.Add(strip.Strip);
             Add(now, rest);
-            if (next <= sums.LastWithRoom)
-            {
-                level.Strips.Clear();
-                for (var j = at; j < some.Count; j++)
-                {
-                    ref readonly var other = ref pool.Strips[some[j]];
-                    if (
-                        sums.Next(next, other.Breadth) >= 0
-                        && packing.Holds(left - strip.Packed, other.Packed)
-                    )
-                        level.Strips.Add(some[j]);
-                }
-
-                if (level.Strips.Count > 0)
-                    Beside(depth + 1, level.Strips, left - strip.Packed, next, rest, now);
-            }
-
+            if (next <= sums.LastWithRoom && Fit(depth + 1, some[at..], left - strip.Packed, next))
+                Beside(depth + 1, left - strip.Packed, next, rest, now);
             chosen.RemoveAt(chosen.Count - 1);
         }
-
-        steps.Take(1 + some.Count / LooksCounted);
     }
 
-    private long LastCut(in PoolStrip strip) =>
-        length - strip.Length > pool.Leeway ? cross * pool.Breadths[strip.Breadth].Needed : 0;
+    /// <summary>Puts those that still fit on the next level; false where none does.</summary>
+    private bool Fit(int depth, ReadOnlySpan<NearStrip> some, ulong left, int taken)
+    {
+        var strips = LevelAt(depth).Strips;
+        strips.Clear();
+        foreach (ref readonly var strip in some)
+        {
+            if (packing.Holds(left, strip.Packed) && sums.Next(taken, strip.Breadth) >= 0)
+                strips.Add(strip);
+        }
 
-    /// <summary>Of strips as long as the section the first leads.</summary>
-    private bool MayLieBeside(in PoolStrip strip, int index, ulong left) =>
-        (strip.Length < length || (strip.Length == length && index >= lead))
-        && packing.Holds(left, strip.Packed);
+        looks += some.Length;
+        return strips.Count > 0;
+    }
 
     private void Add(long loss, long beside)
     {
@@ -259,10 +250,25 @@ internal sealed class SectionFinder
             limit = loss - 1;
     }
 
-    /// <summary>What may still be added for each sum of widths, and the strips to add it with.</summary>
-    private sealed class Level(int sums)
+    private void CountLooks()
     {
-        public long[] Least { get; } = new long[sums];
-        public List<int> Strips { get; } = [];
+        var all = looks + near.Looks - counted;
+        if (all < LooksCounted)
+            return;
+        steps.Take((int)(all / LooksCounted));
+        counted += all / LooksCounted * LooksCounted;
+    }
+
+    private Level LevelAt(int depth)
+    {
+        if (levels.Count == depth)
+            levels.Add(new(new(pool.Breadths.Count, sums)));
+        return levels[depth];
+    }
+
+    /// <summary>The strips to add next, and what they may still add.</summary>
+    private sealed record Level(SectionBounds Bounds)
+    {
+        public List<NearStrip> Strips { get; } = [];
     }
 }

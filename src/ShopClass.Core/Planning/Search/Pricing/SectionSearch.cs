@@ -11,17 +11,22 @@ internal sealed class SectionSearch
 
     /// <summary>First part of all the spare room that a plan is looked for in.</summary>
     private const int FirstRoomPart = 256;
-    private const int UsualWorth = 80;
-    private readonly int worthPricing;
+    private readonly CoverEffort effort;
     private readonly Bench bench;
     private readonly Packing packing;
     private readonly Steps steps;
     private readonly Aim aim;
     private readonly List<StripPool> known = [];
 
-    private SectionSearch(Bench bench, Packing packing, Taste taste, Steps steps, int worthPricing)
+    private SectionSearch(
+        Bench bench,
+        Packing packing,
+        Taste taste,
+        Steps steps,
+        CoverEffort effort
+    )
     {
-        this.worthPricing = worthPricing;
+        this.effort = effort;
         (this.bench, this.packing, this.steps) = (bench, packing, steps);
         aim = taste.Inner[0] is PlanGoal.SawingEffort ? Aim.Sawing : Aim.Length;
     }
@@ -29,12 +34,12 @@ internal sealed class SectionSearch
     /// <summary>The search, or null where lines count first or the blanks are too many.</summary>
     /// <param name="bench">What is to be cut from what.</param>
     /// <param name="steps">How long it may take.</param>
-    /// <param name="worthPricing">With so many sections to put together new prices are worth their time.</param>
-    public static SectionSearch? Over(Bench bench, Steps steps, int worthPricing = UsualWorth)
+    /// <param name="effort">How sections are put together; as usual where it is not said.</param>
+    public static SectionSearch? Over(Bench bench, Steps steps, CoverEffort? effort = null)
     {
         var taste = new Taste(bench);
         return taste.Inner[0] is not PlanGoal.Lines && Packing.For(bench.Demand) is { } packing
-            ? new(bench, packing, taste, steps, worthPricing)
+            ? new(bench, packing, taste, steps, effort ?? CoverEffort.Usual)
             : null;
     }
 
@@ -66,7 +71,7 @@ internal sealed class SectionSearch
 
         if (search.Find(aim) is not { } priced)
             return new(false, any);
-        var widening = new WideningSearch(bench, packing, groups, priced, worthPricing, steps);
+        var widening = new WideningSearch(bench, packing, groups, priced, effort, steps);
         var best = widening.Run(have.Value, search.Known);
         return best with { Plan = best.Plan ?? any };
     }

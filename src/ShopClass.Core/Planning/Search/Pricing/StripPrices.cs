@@ -14,6 +14,8 @@ internal sealed class StripPrices
     private readonly long[] upTo;
     private readonly long[] blocks;
     private readonly long[] greatBlocks;
+    private long[]? countedAt;
+    private long countedCross;
 
     public StripPrices(StripPool pool)
     {
@@ -31,11 +33,14 @@ internal sealed class StripPrices
     /// <summary>The worth of the strip at each place of the shelf.</summary>
     public ReadOnlySpan<long> OnShelf => onShelf;
 
-    /// <summary>Counts anew.</summary>
+    /// <summary>Counts anew, unless it was for these prices that it was done last.</summary>
     /// <param name="worth">Worth of a blank of each kind.</param>
     /// <param name="cross">Cost of a tick crosscut.</param>
     public void Count(long[] worth, long cross)
     {
+        if (countedAt == worth && countedCross == cross)
+            return;
+        (countedAt, countedCross) = (worth, cross);
         var strips = pool.Strips;
         var needed = new long[pool.Breadths.Count];
         for (var b = 0; b < needed.Length; b++)

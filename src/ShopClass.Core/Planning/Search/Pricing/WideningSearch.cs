@@ -9,12 +9,16 @@ internal sealed class WideningSearch(
     Packing packing,
     IReadOnlyList<BoardGroup> groups,
     Priced priced,
-    int worthPricing,
+    CoverEffort effort,
     Steps steps
 )
 {
     /// <summary>First distance looked at, as a part of the bound.</summary>
     private const int FirstPart = 250;
+
+    /// <summary>Where so few sections are listed, the distance is made larger by more.</summary>
+    private const int FewListed = 500;
+    private const int MuchWider = 4;
 
     /// <summary>How long a plan is looked for among the sections the prices came from.</summary>
     private const int KnownLooks = 3_000;
@@ -41,7 +45,7 @@ internal sealed class WideningSearch(
                 break;
             if (width >= most)
                 return new(true, best);
-            width = Int128.Min(most, width * 2);
+            width = Int128.Min(most, width * (listed.Count < FewListed ? MuchWider : 2));
         }
 
         return new(false, best);
@@ -51,19 +55,40 @@ internal sealed class WideningSearch(
     private ClearPlan? Cover(List<Column> columns, Int128 width, int looks)
     {
         var (bound, perTick) = (priced.Bound - priced.SlackOf(bench), priced.OfRoom());
-        var cover = new CoverSearch(bench, packing, groups, columns, perTick, priced.Aim, steps)
+        var boardByBoard = looks == int.MaxValue && FillSearch.Suits(bench);
+        CoverSearch BlankByBlank(int mostSteps) =>
+            new(bench, packing, groups, columns, perTick, priced.Aim, steps)
+            {
+                Bound = (long)bound,
+                Most = priced.Bound + Int128.Min(most, width),
+                MostAfter = Costing,
+                MostLooks = looks,
+                MostSteps = mostSteps,
+                WorthPricing = looks == int.MaxValue ? effort.WorthPricing : int.MaxValue,
+            };
+
+        var cover = BlankByBlank(boardByBoard ? effort.MostSteps : int.MaxValue);
+        var plan = Noted(cover.Run());
+        if (!boardByBoard || cover.IsThrough || steps.AreUp)
+            return plan;
+        var fills = new FillSearch(bench, packing, groups, columns, perTick, steps)
         {
-            Bound = (long)bound,
-            Most = priced.Bound + width,
-            MostAfter = Costing,
-            MostLooks = looks,
-            WorthPricing = looks == int.MaxValue ? worthPricing : int.MaxValue,
+            Budget = Whole(priced.Bound + Int128.Min(most, width) - bound),
+            BudgetAfter = (cost, length) => Whole(Costing(cost, length) - bound),
         };
-        var plan = cover.Run();
+        var isThrough = fills.Run();
+        plan = Noted(fills.Best) ?? plan;
+        return isThrough || steps.AreUp ? plan : Noted(BlankByBlank(int.MaxValue).Run()) ?? plan;
+    }
+
+    private ClearPlan? Noted(ClearPlan? plan)
+    {
         if (plan is not null)
             most = Int128.Min(most, Above(plan.Cost, plan.LengthUsed));
         return plan;
     }
+
+    private static long Whole(Int128 cost) => (long)Int128.Min(cost, long.MaxValue / 4);
 
     /// <summary>How far a plan's cost, in the numbers of the prices, lies above a bound.</summary>
     private Int128 Above(Cost cost, long length) => Costing(cost, length) - priced.Bound;

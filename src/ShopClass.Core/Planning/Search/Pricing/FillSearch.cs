@@ -1,0 +1,195 @@
+namespace ShopClass.Core.Planning.Search.Pricing;
+
+/// <summary>
+/// Puts listed sections together board by board: what each board alone could yield is listed first, then the boards'
+/// choices are matched. Where prices tell little it takes far less than <see cref="CoverSearch"/>, which goes blank by
+/// blank: what is on one board is looked at once, and not again for everything on the others.
+/// </summary>
+internal sealed class FillSearch
+{
+    /// <summary>The most choices of blanks there may be at all.</summary>
+    private const long MostChoices = 8_000_000;
+
+    /// <summary>The most fills of one group's boards.</summary>
+    private const int MostFills = 250_000;
+    private const int LooksCounted = 400;
+    private readonly Packing packing;
+    private readonly IReadOnlyList<BoardGroup> groups;
+    private readonly IReadOnlyList<Column> columns;
+    private readonly long[] perTick;
+    private readonly Taste taste;
+    private readonly Steps steps;
+    private readonly ColumnLines lines;
+    private readonly BlankOrder order;
+    private readonly (Cost Cost, long Length) begun;
+    private readonly List<BoardFills> fills = [];
+    private readonly List<Fill[][]> byFirst = [];
+    private readonly List<Dictionary<ulong, Fill>> whole = [];
+    private readonly long[] least;
+    private readonly int[] boards;
+    private readonly List<(int Group, Fill Fill)> placed = [];
+    private long budget;
+    private long looks;
+
+    public FillSearch(
+        Bench bench,
+        Packing packing,
+        IReadOnlyList<BoardGroup> groups,
+        IReadOnlyList<Column> columns,
+        long[] perTick,
+        Steps steps
+    )
+    {
+        (this.packing, this.groups, this.columns) = (packing, groups, columns);
+        (this.perTick, this.steps, taste) = (perTick, steps, new(bench));
+        lines = new(columns);
+        order = new(packing, columns);
+        begun = ClearPlan.Before(groups.SelectMany(g => g.Stocks));
+        least = new long[groups.Count];
+        boards = [.. groups.Select(g => g.Stocks.Count)];
+    }
+
+    /// <summary>The most the losses and what is left of the boards may cost together.</summary>
+    public required long Budget { get; init; }
+
+    /// <summary>The budget once a plan of such a cost and length used is known.</summary>
+    public required Func<Cost, long, long> BudgetAfter { get; init; }
+
+    /// <summary>The best plan within the budget, or null.</summary>
+    public ClearPlan? Best { get; private set; }
+
+    /// <summary>Whether blanks are few enough.</summary>
+    public static bool Suits(Bench bench)
+    {
+        var choices = 1L;
+        foreach (var demand in bench.Demand)
+            choices = Math.Min(MostChoices + 1, choices * (demand + 1));
+        return choices <= MostChoices;
+    }
+
+    /// <summary>Looks for the best plan; false where there is too much to look through.</summary>
+    public bool Run()
+    {
+        budget = Budget;
+        var isOnly = boards.Sum() == 1;
+        foreach (var group in groups)
+        {
+            var its = new BoardFills(packing, columns, order, taste, lines, steps);
+            var found = isOnly
+                ? its.FindWhole(group, budget, MostFills)
+                : its.FindAny(group, budget, MostFills);
+            if (!found)
+                return false;
+            Keep(group, its);
+        }
+
+        Match(packing.All, groups.Sum(g => boards[g.Index] * least[g.Index]));
+        return !steps.AreUp;
+    }
+
+    /// <summary>Of each choice of blanks the best fill, by the first blank and then by what it loses with what is left of the board.</summary>
+    private void Keep(BoardGroup group, BoardFills its)
+    {
+        fills.Add(its);
+        var best = new Dictionary<ulong, Fill>();
+        foreach (var fill in its.All)
+        {
+            var vain = fill with
+            {
+                Loss = fill.Loss + (group.Room - fill.Span) * perTick[group.Index],
+            };
+            if (vain.Loss > budget)
+                continue;
+            if (!best.TryGetValue(fill.Packed, out var other) || its.Compare(fill, other) < 0)
+                best[fill.Packed] = vain;
+        }
+
+        var sorted = Enumerable.Range(0, packing.Kinds).Select(_ => new List<Fill>()).ToArray();
+        foreach (var fill in best.Values)
+            sorted[order.First(fill.Packed)].Add(fill);
+        byFirst.Add([
+            .. sorted.Select(s => s.OrderBy(f => f.Loss).ThenBy(f => f.Packed).ToArray()),
+        ]);
+        whole.Add(best);
+        least[group.Index] = best.Count == 0 ? budget + 1 : best.Values.Min(f => f.Loss);
+    }
+
+    /// <summary>The first blank left goes on a board of each group in turn.</summary>
+    private void Match(ulong left, long rest)
+    {
+        if (rest > budget || steps.AreUp)
+            return;
+        var isLast = boards.Sum() == 1;
+        for (var g = 0; g < boards.Length; g++)
+        {
+            if (boards[g] == 0)
+                continue;
+            boards[g]--;
+            if (!isLast)
+                Try(g, left, rest - least[g]);
+            else if (
+                whole[g].TryGetValue(left, out var fill)
+                && rest - least[g] + fill.Loss <= budget
+            )
+            {
+                placed.Add((g, fill));
+                Judge();
+                placed.RemoveAt(placed.Count - 1);
+            }
+
+            boards[g]++;
+        }
+    }
+
+    private void Try(int g, ulong left, long rest)
+    {
+        foreach (var fill in byFirst[g][order.First(left)])
+        {
+            if (rest + fill.Loss > budget)
+                break;
+            looks++;
+            if (fill.Packed == left || !packing.Holds(left, fill.Packed))
+                continue;
+            placed.Add((g, fill));
+            Match(left - fill.Packed, rest + fill.Loss);
+            placed.RemoveAt(placed.Count - 1);
+        }
+
+        var counted = looks / LooksCounted;
+        looks -= counted * LooksCounted;
+        steps.Take(1 + (int)counted);
+    }
+
+    private void Judge()
+    {
+        var cost = begun.Cost;
+        var length = begun.Length;
+        foreach (var (g, fill) in placed)
+        {
+            cost += fills[g].CostOf(fill);
+            length += fill.Span;
+        }
+
+        if (Best is not null && taste.Compare(cost, length, Best.Cost, Best.LengthUsed) >= 0)
+            return;
+        Best = new(cost, length, Sections());
+        budget = Math.Min(budget, BudgetAfter(cost, length));
+    }
+
+    private List<(Stock, IReadOnlyList<SectionOption>)> Sections()
+    {
+        var sections = new List<(Stock, IReadOnlyList<SectionOption>)>();
+        foreach (var group in groups)
+        {
+            var its = placed.Where(p => p.Group == group.Index).Select(p => p.Fill);
+            sections.AddRange(
+                group.Stocks.Zip(its, (s, f) => (s, Options(fills[group.Index].SectionsOf(f))))
+            );
+        }
+
+        return sections;
+    }
+
+    private IReadOnlyList<SectionOption> Options(IEnumerable<int> sections) =>
+        [.. sections.Select(c => columns[c].Option(lines.Of(c)))];
+}
