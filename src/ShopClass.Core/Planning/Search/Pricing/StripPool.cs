@@ -26,6 +26,7 @@ internal readonly record struct Breadth(long Width, long Needed);
 /// <summary>Every strip that could be ripped from boards sawn alike.</summary>
 internal sealed class StripPool
 {
+    private const int StripsCounted = 8;
     private readonly Bench bench;
     private readonly Packing packing;
     private readonly long longest;
@@ -135,7 +136,7 @@ internal sealed class StripPool
                 continue;
             if (Broader(breadth, bench.Kinds[lie.Kind], lie.Turned) is not { } broader)
                 continue;
-            if (!steps.Take())
+            if (strips.Count % StripsCounted == 0 && !steps.Take())
                 return;
             var count = before < 0 ? 1 : strips[before].Count + 1;
             var index = strips.Count;
