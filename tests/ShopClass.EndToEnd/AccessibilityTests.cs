@@ -68,6 +68,66 @@ public sealed class AccessibilityTests(WalkedApp app) : IClassFixture<WalkedApp>
         person.SawNothingStrange();
     }
 
+    /// <summary>What only shows once something was pressed.</summary>
+    [Fact]
+    public async Task What_opens_on_a_page_passes_the_rules_too()
+    {
+        await using var instructor = await Person.OnAPhone(app);
+        var page = instructor.Page;
+        await app.ComeInAsync(instructor, Walker.Instructor);
+        var course = $"/courses/{app.Course}";
+        var student = $"{course}/students/{app.Student}";
+        ILocator Button(string name) => page.GetByRole(AriaRole.Button, new() { Name = name });
+        var faults = new List<string>();
+        async Task LookAsync(string path, Func<Task> open, string shows)
+        {
+            await instructor.Open(path);
+            await open();
+            await Assertions.Expect(page.Locator(shows).First).ToBeVisibleAsync();
+            await instructor.WaitUntilQuiet();
+            faults.AddRange(await FaultsOf(instructor, shows));
+            faults.AddRange(await KeyboardPath.FaultsOfAsync(page, shows));
+            faults.AddRange(await OverTheEdgeAsync(page, shows));
+        }
+
+        await LookAsync(
+            student,
+            async () =>
+            {
+                await Button("Change card").ClickAsync();
+                await page.GetByLabel("Agrees to what is kept about them").SelectOptionAsync("yes");
+            },
+            "#student-consent-on"
+        );
+        await LookAsync(
+            student,
+            () => Button("Remove student").ClickAsync(),
+            $"button:has-text('Remove {WalkedApp.StudentName}')"
+        );
+        await LookAsync(
+            $"{student}/projects/{app.Project}/plan/remake",
+            async () =>
+            {
+                await page.GetByLabel("Which part is spoiled")
+                    .SelectOptionAsync(new SelectOptionValue { Index = 1 });
+                await Button("What can be done").ClickAsync();
+            },
+            "#ways-out"
+        );
+        await LookAsync(
+            course + "/people",
+            () => Button("Invite a helper").ClickAsync(),
+            ".invitation-code"
+        );
+        await LookAsync(
+            course + "/joining",
+            () => Button($"Code for a phone of {WalkedApp.StudentName}").ClickAsync(),
+            ".note .door-code"
+        );
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
+        instructor.SawNothingStrange();
+    }
+
     [Fact]
     public async Task A_broken_keyboard_path_is_found_out()
     {
