@@ -42,7 +42,7 @@ public sealed class RoomTests(RunningApp app)
         var helped = room.GetByRole(AriaRole.Button, new() { Name = "Helped Lotte Brandsma" });
         await helped.ClickAsync();
         await Expect(helped).ToHaveCountAsync(0);
-        await student.Open("/my/steps");
+        await Expect(phone.GetByText("Help is called.")).ToHaveCountAsync(0);
         await Expect(phone.GetByText("· 1 done")).ToBeVisibleAsync();
         instructor.SawNothingStrange();
         student.SawNothingStrange();
