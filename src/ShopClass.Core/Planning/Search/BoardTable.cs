@@ -40,17 +40,18 @@ internal sealed class BoardTable
     /// <summary>Whether the table holds everything, not cut short by the steps.</summary>
     public bool IsWhole { get; private set; }
 
-    /// <summary>The table for boards like this one, up to a usable length.</summary>
+    /// <summary>The table for boards like this one, up to a usable length; lines counted as <see cref="SectionList"/> says.</summary>
     public static BoardTable For(
         Bench bench,
         Lattice lattice,
         Stock stock,
         long longest,
-        Steps steps
+        Steps steps,
+        bool linesMayMeet = false
     )
     {
         var table = new BoardTable(bench, lattice, stock);
-        var sections = SectionList.Of(bench, lattice, stock, longest, steps);
+        var sections = SectionList.Of(bench, lattice, stock, longest, steps, linesMayMeet);
         for (var code = 1; code < lattice.Size && !steps.AreUp; code++)
             table.Fill(code, sections[lattice.First(code)], longest, steps);
         table.Options = [.. sections.SelectMany(s => s)];
@@ -84,6 +85,19 @@ internal sealed class BoardTable
                 way.Sections
             )
             : null;
+
+    /// <summary>
+    /// The least cost and, for itself, the least length of this choice out of clear wood so long; null where it does not go.
+    /// </summary>
+    public (Cost Cost, long Length)? Least(int code, long usable)
+    {
+        if (ways[code] is not { Count: > 0 } list || list[0].Length > usable)
+            return null;
+        var cost = list[0].Cost;
+        for (var i = 1; i < list.Count && list[i].Length <= usable; i++)
+            cost = list[i].Cost;
+        return (cost, list[0].Length);
+    }
 
     private void Fill(int code, IReadOnlyList<SectionOption> sections, long longest, Steps steps)
     {

@@ -1,3 +1,4 @@
+using ShopClass.Core.Planning.Search.BadPlaces;
 using ShopClass.Core.Planning.Search.Pricing;
 
 namespace ShopClass.Core.Planning.Search;
@@ -36,6 +37,17 @@ internal sealed class ClearSearch(Bench bench, Steps steps)
         var plan = byChoices.Value.OnClearWood(chosen)?.ToClearPlan();
         return new(!steps.AreUp, plan ?? answer?.Plan);
     }
+
+    /// <summary>What a board with bad places yields at the least, as long as there are not too many choices.</summary>
+    public BadBoardAnswer? OnBadBoard(
+        Stock stock,
+        (Cost Cost, long Length)? have,
+        int limit,
+        Func<IReadOnlyList<DraftSection>, (Cost Cost, long Length)?> tryOut
+    ) =>
+        byChoices.Value is { Choices: <= MostChoices } search
+            ? search.OnBadBoard(stock, have, limit, tryOut)
+            : null;
 
     /// <summary>The best plan found on the boards as they are.</summary>
     public Draft? AsTheyAre(IReadOnlyList<Stock> chosen) =>

@@ -2,7 +2,8 @@ namespace ShopClass.Core.Planning.Search;
 
 /// <summary>
 /// For every choice of blanks: ways to get these out of one board with bad places, section after section from its start.
-/// Here the order of sections counts. A few ways are kept for each choice, so it finds plans but proves nothing.
+/// Here the order of sections counts. A few ways are kept for each choice, so it finds plans but proves nothing: that is for
+/// <see cref="BadPlaces.BadBoardSearch"/>.
 /// </summary>
 internal sealed class DefectTable
 {

@@ -1,3 +1,5 @@
+using ShopClass.Core.Planning.Search.BadPlaces;
+
 namespace ShopClass.Core.Planning.Search;
 
 /// <summary>
@@ -6,6 +8,8 @@ namespace ShopClass.Core.Planning.Search;
 /// </summary>
 internal sealed class ExactSearch
 {
+    /// <summary>The most bad places of a board that is searched to the end.</summary>
+    private const int MostBadPlaces = 16;
     private readonly Bench bench;
     private readonly Lattice lattice;
     private readonly Steps steps;
@@ -49,6 +53,56 @@ internal sealed class ExactSearch
         }
 
         return best;
+    }
+
+    /// <summary>
+    /// What a board with bad places yields at the least, with what is known to be had; null where there is too much to list.
+    /// </summary>
+    /// <param name="stock">The board.</param>
+    /// <param name="have">Cost without the trim and length of the best plan known on it.</param>
+    /// <param name="limit">How many steps may be taken by its end.</param>
+    /// <param name="tryOut">Takes sections laid out and says what is known to be had then.</param>
+    public BadBoardAnswer? OnBadBoard(
+        Stock stock,
+        (Cost Cost, long Length)? have,
+        int limit,
+        Func<IReadOnlyList<DraftSection>, (Cost Cost, long Length)?> tryOut
+    )
+    {
+        if (stock.Bad.Count > MostBadPlaces)
+            return null;
+        var table = BoardTable.For(bench, lattice, stock, stock.Usable, steps, linesMayMeet: true);
+        var taste = new Taste(bench);
+        var sections = SectionList.Wanted(
+            bench,
+            lattice,
+            stock,
+            (code, length, cost) =>
+            {
+                var begin = length + stock.CrosscutKerf;
+                var rest =
+                    code == lattice.All
+                        ? (default, -stock.CrosscutKerf)
+                        : table.Least(lattice.All - code, stock.Usable - begin);
+                return rest is { } r
+                    && (
+                        have is not { } h
+                        || taste.Compare(
+                            cost + r.Cost,
+                            stock.Start + begin + r.Length,
+                            h.Cost,
+                            h.Length
+                        ) < 0
+                    );
+            },
+            steps
+        );
+        return sections is null || !table.IsWhole
+            ? null
+            : new BadBoardSearch(bench, lattice, table, stock, sections, steps, limit).Run(
+                have,
+                tryOut
+            );
     }
 
     private (int Count, Int128 Area) YieldOf(int code)

@@ -39,7 +39,7 @@ internal sealed class FitSearch
                 continue;
             var clear = search.On(chosen, null).Plan;
             var drafts = RealDrafts.Of(bench, search, chosen, clear, steps);
-            if (drafts.Any(draft => IsComplete(bench, draft)))
+            if (drafts.OfType<Draft>().Any(draft => IsComplete(bench, draft)))
                 return true;
             if (steps.AreUp)
                 return false;

@@ -1,3 +1,5 @@
+using ShopClass.Core.Planning.Search.BadPlaces;
+
 namespace ShopClass.Core.Planning.Search;
 
 /// <summary>
@@ -46,7 +48,7 @@ internal sealed class PlanSearch(
 
         return Write(best!, all[0]) with
         {
-            // The only choice was looked through to its end, and no boards had room for it, not even if they were clear.
+            // The only choice was looked through to its end, and no boards had room for it.
             IsProvenImpossible =
                 isProven
                 && ideal is null
@@ -131,14 +133,62 @@ internal sealed class PlanSearch(
         var (cost, length) = answer.Plan is { } plan
             ? (plan.Cost, plan.LengthUsed)
             : (have?.Cost, have?.LengthUsed);
-        if (idealCost is { } boards && cost is { } c)
-        {
-            var score = new Score(boards, bench.Joints, c.Effort, c.Lines, length!.Value);
-            if (ideal is null || score.CompareTo(ideal.Value, order) < 0)
-                ideal = score;
-        }
+        Score? clear = cost is { } c
+            ? new Score(
+                BoardCost.Of(chosen.Select(s => s.Board)),
+                bench.Joints,
+                c.Effort,
+                c.Lines,
+                length!.Value
+            )
+            : null;
+        var least = TryAsTheyAre(bench, search, chosen, answer.Plan, clear);
+        if (
+            idealCost is not null
+            && least is { } score
+            && (ideal is null || score.CompareTo(ideal.Value, order) < 0)
+        )
+            ideal = score;
+    }
 
-        TryAsTheyAre(bench, search, chosen, answer.Plan);
+    /// <summary>
+    /// Searches a board with bad places: whether to the end, and what no plan on it goes below, which is what is known of clear
+    /// wood or more; nothing where its bad places leave no room for a plan at all.
+    /// </summary>
+    private (bool IsWhole, Score? Least) OnBadBoard(
+        Bench bench,
+        ClearSearch search,
+        Stock board,
+        Score clear
+    )
+    {
+        (Cost Cost, long Length)? Had() =>
+            HadOn(bench, [board]) is { } had ? (had.Cost - board.TrimCost, had.LengthUsed) : null;
+        var answer = search.OnBadBoard(
+            board,
+            Had(),
+            steps.Taken + (request.StepLimit - steps.Taken) / 2,
+            sections =>
+            {
+                int[] left = [.. bench.Demand];
+                foreach (var blank in sections.SelectMany(s => s.Blanks))
+                    left[blank.Kind]--;
+                Offer(Candidate.Of(bench, new([new(board, sections)], left)));
+                return Had();
+            }
+        );
+        if (answer?.Least is not { } least)
+            return answer is { IsWhole: true } ? (true, null) : (false, clear);
+        var cost = least.Cost + board.TrimCost;
+        return (
+            answer.IsWhole,
+            clear with
+            {
+                Effort = cost.Effort,
+                Lines = cost.Lines,
+                LengthUsed = least.Length,
+            }
+        );
     }
 
     /// <summary>What the best plan so far costs, if it is on just these boards.</summary>
@@ -158,19 +208,38 @@ internal sealed class PlanSearch(
             : null;
     }
 
-    private void TryAsTheyAre(
+    /// <summary>Looks for plans on the boards as they are, and says what none of them goes below: as clear boards, or more.</summary>
+    private Score? TryAsTheyAre(
         Bench bench,
         ClearSearch search,
         IReadOnlyList<Stock> chosen,
-        ClearPlan? clear
+        ClearPlan? plan,
+        Score? clear
     )
     {
-        foreach (var draft in RealDrafts.Of(bench, search, chosen, clear, steps))
+        var isAlone = chosen is [{ IsClear: false }];
+        // Gaps for bad places may bring cuts onto one line that lie apart on clear wood.
+        if (!chosen.All(s => s.IsClear))
+            clear = clear is { } known ? known with { Lines = 0 } : null;
+        var isTried = false;
+        foreach (var draft in RealDrafts.Of(bench, search, chosen, plan, steps))
         {
-            Offer(Candidate.Of(bench, draft));
-            if (best!.IsComplete && ideal is { } i && best.Score.CompareTo(i, order) == 0)
-                return;
+            if (draft is not null)
+                Offer(Candidate.Of(bench, draft));
+            if (best!.IsComplete && clear is { } i && best.Score.CompareTo(i, order) == 0)
+                return clear;
+            // With any plan at hand the search to the end is much shorter.
+            if (!isAlone || isTried || clear is null || !best.IsComplete)
+                continue;
+            isTried = true;
+            (var isWhole, clear) = OnBadBoard(bench, search, chosen[0], clear.Value);
+            if (isWhole)
+                return clear;
         }
+
+        return isAlone && !isTried && clear is { } c
+            ? OnBadBoard(bench, search, chosen[0], c).Least
+            : clear;
     }
 
     /// <summary>Whether a plan with these outer values could be better, as far as the goals before the first other one tell.</summary>

@@ -102,7 +102,8 @@ internal sealed class PlanWriter(Bench bench)
         };
     }
 
-    private DraftSection ShareSurplusWidth(Stock stock, DraftSection section)
+    /// <summary>The section with what is left beside its strips shared among them, where it is to be and can be.</summary>
+    public DraftSection ShareSurplusWidth(Stock stock, DraftSection section)
     {
         var over = stock.Width - section.Strips[^1].Far;
         var keepable = stock.RipKerf + bench.Request.Rules.NarrowestOffcut.Ticks;

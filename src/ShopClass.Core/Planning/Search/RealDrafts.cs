@@ -3,8 +3,8 @@ namespace ShopClass.Core.Planning.Search;
 /// <summary>Layouts on the boards as they are, from what they would yield if they were clear.</summary>
 internal static class RealDrafts
 {
-    /// <summary>Layouts worth trying, the likeliest first; worked out one by one as they are asked for.</summary>
-    public static IEnumerable<Draft> Of(
+    /// <summary>Layouts worth trying, the likeliest first; worked out one by one as they are asked for; null where one does not go.</summary>
+    public static IEnumerable<Draft?> Of(
         Bench bench,
         ClearSearch search,
         IReadOnlyList<Stock> chosen,
@@ -20,8 +20,7 @@ internal static class RealDrafts
             yield break;
         }
 
-        if (clear.Shuffled(bench, steps) is { } shuffled)
-            yield return shuffled;
+        yield return clear.Shuffled(bench, steps);
         if (search.AsTheyAre(chosen) is { } real)
             yield return real;
     }

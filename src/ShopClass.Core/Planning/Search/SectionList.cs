@@ -8,6 +8,9 @@ namespace ShopClass.Core.Planning.Search;
 /// </summary>
 internal sealed class SectionList
 {
+    /// <summary>The most sections listed for a board with bad places.</summary>
+    public const int MostWanted = 40_000;
+
     private readonly Bench bench;
     private readonly Lattice lattice;
     private readonly Stock stock;
@@ -21,6 +24,9 @@ internal sealed class SectionList
     private readonly long narrowest;
     private readonly List<StripOption> chosen = [];
     private readonly SortedDictionary<int, List<SectionOption>> byCode = [];
+    private Func<int, long, Cost, bool>? wanted;
+    private bool linesMayMeet;
+    private int listed;
 
     private SectionList(Bench bench, Lattice lattice, Stock stock, long longest, Steps steps)
     {
@@ -34,21 +40,47 @@ internal sealed class SectionList
         narrowest = widths.DefaultIfEmpty(0).Min();
     }
 
-    /// <summary>The sections by the first kind they hold.</summary>
+    /// <summary>
+    /// The sections by the first kind they hold. Where <paramref name="linesMayMeet"/>, only the lines of the strip with the most cuts are
+    /// counted, since gaps for bad places may bring any others onto them.
+    /// </summary>
     public static IReadOnlyList<IReadOnlyList<SectionOption>> Of(
         Bench bench,
         Lattice lattice,
         Stock stock,
         long longest,
-        Steps steps
+        Steps steps,
+        bool linesMayMeet = false
     )
     {
-        var list = new SectionList(bench, lattice, stock, longest, steps);
+        var list = new SectionList(bench, lattice, stock, longest, steps)
+        {
+            linesMayMeet = linesMayMeet,
+        };
         list.Grow([.. Enumerable.Range(0, list.strips.Count)], 0, -stock.RipKerf);
         var byFirst = bench.Kinds.Select(_ => new List<SectionOption>()).ToList();
         foreach (var option in list.byCode.Values.SelectMany(o => o))
             byFirst[lattice.First(option.Code)].Add(option);
         return byFirst;
+    }
+
+    /// <summary>
+    /// All sections that are wanted (by choice, length and cost, counted as where lines may meet), beaten or not; null where there are more than
+    /// <see cref="MostWanted"/>.
+    /// </summary>
+    public static IReadOnlyList<SectionOption>? Wanted(
+        Bench bench,
+        Lattice lattice,
+        Stock stock,
+        Func<int, long, Cost, bool> wanted,
+        Steps steps
+    )
+    {
+        var list = new SectionList(bench, lattice, stock, stock.Usable, steps) { wanted = wanted };
+        list.Grow([.. Enumerable.Range(0, list.strips.Count)], 0, -stock.RipKerf);
+        return list.listed > MostWanted || steps.AreUp
+            ? null
+            : [.. list.byCode.Values.SelectMany(o => o)];
     }
 
     /// <summary>Adds each strip that still fits beside those chosen, then strips no earlier in the list beside it.</summary>
@@ -93,12 +125,26 @@ internal sealed class SectionList
         foreach (var strip in chosen)
             length = Math.Max(length, strip.Length);
         var (least, rips) = LeastCost(length, width);
+        if (wanted is not null && !wanted(code, length, least))
+            return;
         if (!byCode.TryGetValue(code, out var options))
             byCode.Add(code, options = []);
-        if (IsBeaten(options, length, least))
+        if (wanted is null && IsBeaten(options, length, least))
             return;
-        var lines = SharedLines.Fewest(chosen, length, leeway);
-        var cost = least with { Lines = 1 + rips + lines };
+        if (wanted is not null)
+        {
+            if (++listed <= MostWanted)
+                options.Add(new(code, lattice.Packed(code), length, least, [.. chosen]));
+            return;
+        }
+
+        var cost = linesMayMeet
+            ? least
+            : least with
+            {
+                Lines = 1 + rips + SharedLines.Fewest(chosen, length, leeway),
+            };
+
         if (IsBeaten(options, length, cost))
             return;
         options.RemoveAll(o => o.Length >= length && taste.Compare(o.Cost, cost) >= 0);

@@ -73,6 +73,8 @@ internal sealed record SectionOption(
 internal readonly record struct Cost(Int128 Effort, long Lines)
 {
     public static Cost operator +(Cost a, Cost b) => new(a.Effort + b.Effort, a.Lines + b.Lines);
+
+    public static Cost operator -(Cost a, Cost b) => new(a.Effort - b.Effort, a.Lines - b.Lines);
 }
 
 /// <summary>Which of two costs is better, by the goals' order.</summary>
