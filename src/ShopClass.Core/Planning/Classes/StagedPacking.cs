@@ -70,7 +70,7 @@ public sealed record StagedProgress(int StepsTaken, long Cost, long Bound);
 public static class StagedPacking
 {
     /// <summary>The usual step limit: some seconds of search on a hundred items, where nothing is proven before.</summary>
-    public const int UsualSteps = 90_000;
+    public const int UsualSteps = 200_000;
 
     /// <summary>The cheapest packing found within the step limit, and a proven bound. The same question gives the same answer.</summary>
     /// <param name="stock">The kinds of board.</param>

@@ -3,9 +3,8 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 /// <summary>The half-done packings of one count of pieces, and the moves to the next.</summary>
 internal sealed class Beam(int kinds, int planks)
 {
-    private static readonly Comparison<(BeamMove Move, double Score)> ByScore = Compare;
-
-    private readonly List<(BeamMove Move, double Score)> moves = [];
+    private ScoredMove[] moves = [];
+    private int count;
     private readonly Dictionary<ulong, int> firstSame = [];
     private readonly List<int> nextSame = [];
     private int room;
@@ -35,8 +34,9 @@ internal sealed class Beam(int kinds, int planks)
         all.CopyTo(left, 0);
         Nodes = [new BeamNode { Plank = -1, Log = -1 }];
         Before = [];
-        moves.Clear();
-        worst = double.MaxValue;
+        if (moves.Length < 4 * room)
+            moves = new ScoredMove[4 * room];
+        Done();
     }
 
     /// <summary>How many of each piece a half-done packing has still to pack.</summary>
@@ -53,16 +53,13 @@ internal sealed class Beam(int kinds, int planks)
     {
         if (score > worst)
             return;
-        moves.Add((move, score));
-        if (moves.Count < 4 * room)
-            return;
-        moves.Sort(ByScore);
-        moves.RemoveRange(room, moves.Count - room);
-        worst = moves[^1].Score;
+        moves[count++] = new(score, move);
+        if (count == 4 * room)
+            KeepBest();
     }
 
     /// <summary>Puts the packings at hand behind, and tells the moves from them, best first.</summary>
-    public IReadOnlyList<(BeamMove Move, double Score)> Turn()
+    public ReadOnlySpan<ScoredMove> Turn()
     {
         (Nodes, Before) = (Before, Nodes);
         (left, leftBefore) = (leftBefore, left);
@@ -70,14 +67,17 @@ internal sealed class Beam(int kinds, int planks)
         Nodes.Clear();
         firstSame.Clear();
         nextSame.Clear();
-        moves.Sort(ByScore);
-        return moves;
+        if (count > room)
+            KeepBest();
+        var best = moves.AsSpan(0, count);
+        best.Sort();
+        return best;
     }
 
     /// <summary>Forgets the moves that were made.</summary>
     public void Done()
     {
-        moves.Clear();
+        count = 0;
         worst = double.MaxValue;
     }
 
@@ -109,13 +109,10 @@ internal sealed class Beam(int kinds, int planks)
         a.Closed + boards[a.Plank].Cost <= b.Closed
         || (a.Plank == b.Plank && a.Closed <= b.Closed && a.LeavesAtLeast(b));
 
-    private static int Compare((BeamMove Move, double Score) a, (BeamMove Move, double Score) b)
+    private void KeepBest()
     {
-        var order = a.Score.CompareTo(b.Score);
-        if (order == 0)
-            order = a.Move.Parent.CompareTo(b.Move.Parent);
-        if (order == 0)
-            order = b.Move.Level.CompareTo(a.Move.Level);
-        return order == 0 ? a.Move.Fit.CompareTo(b.Move.Fit) : order;
+        ScoredMove.PutBestFirst(moves.AsSpan(0, count), room);
+        count = room;
+        worst = moves[room - 1].Score;
     }
 }

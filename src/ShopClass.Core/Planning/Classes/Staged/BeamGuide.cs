@@ -10,6 +10,13 @@ internal readonly record struct BeamGuide(double Start, int Power, bool IsSquare
     public static IReadOnlyList<BeamGuide> Usual { get; } =
     [new(0.1, 1), new(0, 1), new(0.1, 2), new(0, 0), new(0.3, 1), new(0.03, 2, true)];
 
+    /// <summary>The same for packings of very few boards, where an early waste is made good by nothing later.</summary>
+    public static IReadOnlyList<BeamGuide> FewBoards { get; } =
+    [new(0.03, 1), new(0.03, 2), new(0.03, 1, true), new(0, 1), new(0.1, 2), new(0.1, 1)];
+
+    /// <summary>The same for finding boards that others go well with.</summary>
+    public static IReadOnlyList<BeamGuide> ForPool { get; } = [.. Usual, new(1, 1, true)];
+
     public double Of(double wasted, double meanShare) =>
         Power switch
         {

@@ -66,3 +66,51 @@ internal struct BeamNode
 /// <summary>A step from one half-done packing to the next.</summary>
 [StructLayout(LayoutKind.Auto)]
 internal readonly record struct BeamMove(int Parent, int Fit, int Level, int Plank);
+
+/// <summary>A move and how promising it is; the smaller the score, the better.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct ScoredMove(double Score, BeamMove Move) : IComparable<ScoredMove>
+{
+    /// <summary>By score, and where that is the same by the move itself, so that the order is the same every time.</summary>
+    public int CompareTo(ScoredMove other)
+    {
+        if (Score < other.Score)
+            return -1;
+        if (Score > other.Score)
+            return 1;
+        var order = Move.Parent.CompareTo(other.Move.Parent);
+        if (order == 0)
+            order = other.Move.Level.CompareTo(Move.Level);
+        return order == 0 ? Move.Fit.CompareTo(other.Move.Fit) : order;
+    }
+
+    /// <summary>Puts so many of the best in front, the worst of them last (Hoare's quickselect, from memory).</summary>
+    public static void PutBestFirst(Span<ScoredMove> moves, int many)
+    {
+        var (low, high) = (0, moves.Length - 1);
+        while (low < high)
+        {
+            var middle = moves[(low + high) / 2];
+            var (i, j) = (low, high);
+            while (i <= j)
+            {
+                while (moves[i].CompareTo(middle) < 0)
+                    i++;
+                while (middle.CompareTo(moves[j]) < 0)
+                    j--;
+                if (i > j)
+                    break;
+                (moves[i], moves[j]) = (moves[j], moves[i]);
+                i++;
+                j--;
+            }
+
+            if (many - 1 <= j)
+                high = j;
+            else if (many - 1 >= i)
+                low = i;
+            else
+                return;
+        }
+    }
+}

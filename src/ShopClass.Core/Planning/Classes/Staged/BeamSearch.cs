@@ -102,8 +102,11 @@ internal sealed class BeamSearch
 
     private bool Advance(int width)
     {
-        foreach (var (move, _) in beam.Turn())
+        foreach (ref readonly var scored in beam.Turn())
         {
+            if (beam.Nodes.Count >= width)
+                break;
+            var move = scored.Move;
             var fit = cutting.Ways[move.Plank][move.Fit];
             var left = beam.LeftBefore(move.Parent)[fit.Piece];
             var node = Made(beam.Before[move.Parent], move, left) with { Log = log.Count };
@@ -112,8 +115,6 @@ internal sealed class BeamSearch
             log.Add(
                 (beam.Before[move.Parent].Log, new(fit.Piece, fit.Way, move.Level, move.Plank))
             );
-            if (beam.Nodes.Count >= width)
-                break;
         }
 
         beam.Done();

@@ -2,7 +2,7 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 
 /// <summary>
 /// The boards that searches have cut up on their way, good and bad packings alike: what one packing does well on one board
-/// and another on the next can then be put together (<see cref="PoolCover"/>).
+/// and another on the next can then be put together (<see cref="PoolDive"/>).
 /// </summary>
 /// <remarks>
 /// At prices at which no board yields more than it costs, a packing cheaper than the best so far cannot hold a board that
@@ -65,6 +65,16 @@ internal sealed class BoardPool(Cutting cutting, double[] prices)
     /// <summary>Forgets what no packing this cheap can hold.</summary>
     public void Sift() =>
         Columns.RemoveAll(c => c.Cost - c.Counts.Select((n, k) => n * prices[k]).Sum() > Spare);
+
+    /// <summary>Keeps so many, those that lose least.</summary>
+    public void Keep(int many, Func<Column, double> loss)
+    {
+        if (Columns.Count <= many)
+            return;
+        Column[] kept = [.. Columns.OrderBy(loss).Take(many)];
+        Columns.Clear();
+        Columns.AddRange(kept);
+    }
 
     private double Spare => Below - 1 - worth + 1e-6;
 

@@ -12,6 +12,7 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 internal sealed class Master
 {
     private const double Small = 1e-9;
+    private const double NotMuchLess = 0.4;
     private readonly Cutting cutting;
     private readonly int[] finite;
     private readonly int rows;
@@ -19,7 +20,8 @@ internal sealed class Master
     private readonly double standIn;
     private readonly List<Column> columns = [];
     private readonly List<(int Row, double Value)[]> entries = [];
-    private readonly double[,] inverse;
+    private readonly List<int> gaining = [];
+    private readonly double[][] inverse;
     private readonly int[] basis;
     private readonly double[] basic;
     private readonly double[] duals;
@@ -35,14 +37,15 @@ internal sealed class Master
         rows = demand.Count + finite.Length;
         asked = [.. demand.Select(d => (double)d), .. finite.Select(p => (double)copies[p])];
         standIn = 4.0 * Math.Max(1, cutting.Planks.Max(p => p.Cost));
-        inverse = new double[rows, rows];
+        inverse = new double[rows][];
         basis = new int[rows];
         basic = [.. asked.Select((a, r) => a + Nudge(r))];
         duals = new double[rows];
         entering = new double[rows];
         for (var r = 0; r < rows; r++)
         {
-            inverse[r, r] = 1;
+            inverse[r] = new double[rows];
+            inverse[r][r] = 1;
             // Rows of pieces begin with their stand-in, rows of finite boards with what is left.
             basis[r] = r < demand.Count ? -1 - rows - r : -1 - r;
         }
@@ -107,8 +110,7 @@ internal sealed class Master
         for (var turn = 0; turn < 50 * rows + columns.Count; turn++)
         {
             FillDuals();
-            var enter = Entering(turn);
-            looks += rows + columns.Count;
+            var enter = Entering(turn, ref looks);
             if (enter is null || !Pivot(enter.Value))
                 break;
         }
@@ -136,43 +138,80 @@ internal sealed class Master
             var cost = CostOf(basis[r]);
             if (cost == 0)
                 continue;
-            for (var c = 0; c < rows; c++)
-                duals[c] += cost * inverse[r, c];
+            Rows.Add(duals, inverse[r], cost);
         }
     }
 
-    /// <summary>The variable that gains most; after many turns the first that gains, which cannot go round in circles.</summary>
-    private int? Entering(int turn)
+    /// <summary>
+    /// The variable that gains most, of those that gained most when all were looked at last; after many turns the first that
+    /// gains, which cannot go round in circles.
+    /// </summary>
+    private int? Entering(int turn, ref long looks)
     {
-        int? best = null;
-        var most = -1e-7 * Math.Max(1, standIn / 4);
+        var least = -1e-7 * Math.Max(1, standIn / 4);
         var isLong = turn > 20 * rows;
-        for (var j = 0; j < columns.Count; j++)
+        looks += rows;
+        var (best, most) = isLong ? (null, least) : BestOf(gaining, least);
+        if (best is null)
         {
-            var reduced = (double)columns[j].Cost;
-            foreach (var (row, value) in entries[j])
-                reduced -= duals[row] * value;
-            if (reduced >= most)
-                continue;
-            best = j;
-            if (isLong)
-                return best;
-            most = reduced;
+            looks += columns.Count;
+            Look(least, isLong);
+            (best, most) = BestOf(gaining, least);
         }
 
-        for (var r = 0; r < rows; r++)
+        for (var r = 0; r < rows && !(isLong && best is not null); r++)
         {
             // Cutting more than the demand costs the piece's price; leaving a finite board is the other way round.
             var reduced = IsPiece(r) ? duals[r] : -duals[r];
             if (reduced >= most)
                 continue;
             best = -1 - r;
-            if (isLong)
-                return best;
             most = reduced;
         }
 
         return best;
+    }
+
+    private (int? Best, double Most) BestOf(List<int> some, double least)
+    {
+        int? best = null;
+        foreach (var j in some)
+        {
+            var reduced = Reduced(j);
+            if (reduced >= least)
+                continue;
+            best = j;
+            least = reduced;
+        }
+
+        return (best, least);
+    }
+
+    /// <summary>Looks through all columns for those that gain, and keeps those that gain not much less than the best.</summary>
+    private void Look(double least, bool first)
+    {
+        gaining.Clear();
+        var most = least;
+        for (var j = 0; j < columns.Count; j++)
+        {
+            var reduced = Reduced(j);
+            if (reduced >= Math.Min(least, most * NotMuchLess))
+                continue;
+            most = Math.Min(most, reduced);
+            gaining.Add(j);
+            if (first)
+                return;
+        }
+
+        gaining.RemoveAll(j => Reduced(j) > most * NotMuchLess);
+    }
+
+    private double Reduced(int column)
+    {
+        var reduced = (double)columns[column].Cost;
+        foreach (var (row, value) in entries[column])
+            reduced -= duals[row] * value;
+        return reduced;
     }
 
     private bool IsPiece(int row) => row < rows - finite.Length;
@@ -185,7 +224,7 @@ internal sealed class Master
             foreach (var (row, value) in entries[variable])
             {
                 for (var r = 0; r < rows; r++)
-                    entering[r] += inverse[r, row] * value;
+                    entering[r] += inverse[r][row] * value;
             }
         }
         else
@@ -193,7 +232,7 @@ internal sealed class Master
             var row = -1 - variable;
             var sign = IsPiece(row) ? -1 : 1;
             for (var r = 0; r < rows; r++)
-                entering[r] = sign * inverse[r, row];
+                entering[r] = sign * inverse[r][row];
         }
 
         var leave = Leaving();
@@ -235,16 +274,14 @@ internal sealed class Master
     private void Exchange(int leave, int variable)
     {
         var pivot = entering[leave];
-        for (var c = 0; c < rows; c++)
-            inverse[leave, c] /= pivot;
+        Rows.Divide(inverse[leave], pivot);
         basic[leave] = Math.Max(0, basic[leave]) / pivot;
         for (var r = 0; r < rows; r++)
         {
             var times = entering[r];
             if (r == leave || times == 0)
                 continue;
-            for (var c = 0; c < rows; c++)
-                inverse[r, c] -= times * inverse[leave, c];
+            Rows.Add(inverse[r], inverse[leave], -times);
             basic[r] -= times * basic[leave];
             if (Math.Abs(basic[r]) < 1e-11)
                 basic[r] = 0;

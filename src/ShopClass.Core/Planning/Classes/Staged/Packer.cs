@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace ShopClass.Core.Planning.Classes.Staged;
 
 /// <summary>Runs the searches one after the other, wider every time, until the bound is met or the steps are used up.</summary>
@@ -14,13 +16,15 @@ internal sealed class Packer(
 
     // A few boards of so few are nearly all of them.
     private const int FewBoards = 4;
-    private const int Rounds = 3;
-    private const int ShareOfPool = 6;
+    private const int NarrowestDive = 32;
+    private const int RoundsOfDives = 32;
+    private const int DivesInRound = 8;
     private IReadOnlyList<CutBoard> best = [];
     private long cost = long.MaxValue;
     private long bound;
     private double[]? prices;
     private BoardPool? pool;
+    private PoolDive? dive;
 
     /// <summary>The cheapest packing found, and the bound.</summary>
     public (IReadOnlyList<CutBoard> Boards, long Cost, long Bound, bool IsComplete) Run()
@@ -42,61 +46,56 @@ internal sealed class Packer(
         return (best, best.Count == 0 ? 0 : cost, bound, cost < long.MaxValue);
     }
 
-    /// <summary>Few pieces: wider and wider beams over everything.</summary>
+    /// <summary>Few pieces: beams over everything, wider and wider; where boards are more than a few, dives instead of wide beams.</summary>
     private void Widen()
     {
         for (var width = 4; width <= Widest && IsOpen; width *= 2)
         {
+            var isFew = best.Count <= FewBoards;
+            if (!isFew && dive is not null && width == NarrowestDive)
+            {
+                Dives(dive);
+                return;
+            }
+
             Beams(width);
-            if (best.Count <= FewBoards)
-                continue;
-            Combine(width);
-            if (IsOpen)
-                best = new Repacking(cutting, effort, prices, pool).Improve(
+            if (!isFew && dive is null && IsOpen)
+                best = new Repacking(cutting, effort, prices).Improve(
                     best,
                     bound,
                     width,
                     100,
                     Take
                 );
-            Combine(width);
+        }
+    }
+
+    /// <summary>
+    /// In turn beams that cut up new boards and dives through all that are known. Most often narrow ones, half as often twice
+    /// as wide, and so on: some cases want many tries, some want wide ones, and so neither costs much more than it must
+    /// (Luby, Sinclair and Zuckerman 1993).
+    /// </summary>
+    private void Dives(PoolDive dive)
+    {
+        for (var round = 1; round < RoundsOfDives && IsOpen; round++)
+        {
+            var width = NarrowestDive << BitOperations.TrailingZeroCount(round);
+            foreach (var guide in BeamGuide.ForPool)
+                Beam(width, guide, dive.NextWorths());
+            for (var d = 0; d < DivesInRound && IsOpen; d++)
+            {
+                if (dive.Dive(width / 2, cost) is { } found)
+                    Take(found);
+            }
         }
     }
 
     /// <summary>Many pieces: a few boards at a time, until that has not helped for a while.</summary>
     private void Repack()
     {
-        var repacking = new Repacking(cutting, effort, prices, pool: null);
+        var repacking = new Repacking(cutting, effort, prices);
         for (var width = 4; width <= MostRepacked && IsOpen; width *= 2)
             best = repacking.Improve(best, bound, width, 60, Take);
-    }
-
-    /// <summary>
-    /// What the searches so far have cut up, put together anew; and where that does not do, more boards by what the pieces are
-    /// worth among those known.
-    /// </summary>
-    private void Combine(int width)
-    {
-        for (var round = 0; round < Rounds && IsOpen && pool is not null; round++)
-        {
-            var cover = new PoolCover(cutting, cost, effort.Share(ShareOfPool));
-            if (cover.Find(pool.Columns))
-                Take(cover.Packing());
-            else if (cover.Mixture.Cost <= cost - 1 || cover.Mixture.Worths.Length == 0)
-                return;
-            else
-                Seek(width, cover.Mixture.Worths);
-        }
-    }
-
-    private void Seek(int width, double[] worths)
-    {
-        var beam = new BeamSearch(cutting, effort, prices);
-        foreach (var guide in BeamGuide.Usual)
-        {
-            if (cost > bound && beam.Run(width, guide, cost, pool, worths) is { } found)
-                Take(found);
-        }
     }
 
     private bool HasMany => cutting.Pieces.Sum(p => p.Count) > Many;
@@ -105,12 +104,17 @@ internal sealed class Packer(
 
     private void Beams(int width)
     {
+        foreach (var guide in best.Count > FewBoards ? BeamGuide.Usual : BeamGuide.FewBoards)
+            Beam(width, guide);
+    }
+
+    private void Beam(int width, BeamGuide guide, double[]? worths = null)
+    {
+        if (!IsOpen)
+            return;
         var beam = new BeamSearch(cutting, effort, prices);
-        foreach (var guide in BeamGuide.Usual)
-        {
-            if (cost > bound && beam.Run(width, guide, cost, pool) is { } found)
-                Take(found);
-        }
+        if (beam.Run(width, guide, cost, pool, worths) is { } found)
+            Take(found);
     }
 
     private void Mix()
@@ -126,6 +130,7 @@ internal sealed class Packer(
             pool = new(cutting, prices) { Below = cost };
             pool.Add(best);
             pool.Add(columns.Master.Columns.Select(c => c.Board));
+            dive = new(cutting, effort, prices, pool);
         }
 
         var mixture = columns.Master.Mixture().ToList();

@@ -4,7 +4,7 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 /// Takes a few boards of a packing apart and packs their pieces again, cheaper; or for the same cost with the waste
 /// gathered on fewer boards, so that in the end one of them is saved.
 /// </summary>
-internal sealed class Repacking(Cutting cutting, Effort effort, double[]? prices, BoardPool? pool)
+internal sealed class Repacking(Cutting cutting, Effort effort, double[]? prices)
 {
     private ulong state = 0x2545F4914F6CDD1D;
 
@@ -59,7 +59,7 @@ internal sealed class Repacking(Cutting cutting, Effort effort, double[]? prices
         var old = chosen.Select(b => boards[b]).ToList();
         var cost = cutting.CostOf(old);
         var beam = new BeamSearch(cutting.With(counts, copies), effort, prices);
-        var found = beam.Run(width, guide, cost + 1, pool);
+        var found = beam.Run(width, guide, cost + 1);
         if (found is null)
             return null;
         return cutting.CostOf(found) < cost || Gathered(found) > Gathered(old) * (1 + 1e-9)
