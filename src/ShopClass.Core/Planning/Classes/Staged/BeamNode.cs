@@ -84,6 +84,14 @@ internal readonly record struct ScoredMove(double Score, BeamMove Move) : ICompa
         return order == 0 ? Move.Fit.CompareTo(other.Move.Fit) : order;
     }
 
+    public static bool operator <(ScoredMove a, ScoredMove b) => a.CompareTo(b) < 0;
+
+    public static bool operator >(ScoredMove a, ScoredMove b) => a.CompareTo(b) > 0;
+
+    public static bool operator <=(ScoredMove a, ScoredMove b) => a.CompareTo(b) <= 0;
+
+    public static bool operator >=(ScoredMove a, ScoredMove b) => a.CompareTo(b) >= 0;
+
     /// <summary>Puts so many of the best in front, the worst of them last (Hoare's quickselect, from memory).</summary>
     public static void PutBestFirst(Span<ScoredMove> moves, int many)
     {
@@ -94,9 +102,9 @@ internal readonly record struct ScoredMove(double Score, BeamMove Move) : ICompa
             var (i, j) = (low, high);
             while (i <= j)
             {
-                while (moves[i].CompareTo(middle) < 0)
+                while (moves[i] < middle)
                     i++;
-                while (middle.CompareTo(moves[j]) < 0)
+                while (middle < moves[j])
                     j--;
                 if (i > j)
                     break;
