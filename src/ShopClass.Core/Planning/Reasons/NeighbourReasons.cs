@@ -77,8 +77,9 @@ internal static class NeighbourReasons
 
     public static BlankReason? WithinLength(BlankInPlace blank)
     {
-        var longest = blank.Section.Strips.First(s => Reach(s) == blank.Section.To);
-        if (Reach(blank.Strip) >= blank.Section.To)
+        // A section may end past all its blanks, where a bad place keeps the next one from lying nearer.
+        var longest = blank.Section.Strips.MaxBy(Reach)!;
+        if (Reach(blank.Strip) >= Reach(longest))
             return null;
         BlankKey[] beside = [.. longest.Blanks.Select(b => b.Key)];
         return blank.Because(
