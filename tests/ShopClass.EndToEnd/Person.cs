@@ -48,7 +48,18 @@ public sealed class Person : IAsyncDisposable
 
     public async Task Open(string path)
     {
-        await Page.GotoAsync(AddressOf(path));
+        try
+        {
+            await Page.GotoAsync(AddressOf(path));
+        }
+        catch (PlaywrightException e)
+            when (e.Message.Contains("interrupted by another navigation", StringComparison.Ordinal))
+        {
+            // A student's page loads itself anew when the instructor says something; that may come in between.
+            await Page.WaitForLoadStateAsync();
+            await Page.GotoAsync(AddressOf(path));
+        }
+
         await Settle();
     }
 
