@@ -8,6 +8,7 @@ internal sealed class StripPrices
 {
     private const long None = long.MinValue / 8;
     private readonly StripPool pool;
+    private readonly Term[] terms;
     private readonly long[] sums;
     private readonly long[] values;
     private readonly long[] onShelf;
@@ -20,6 +21,18 @@ internal sealed class StripPrices
     public StripPrices(StripPool pool)
     {
         this.pool = pool;
+        terms = new Term[pool.Strips.Length];
+        for (var i = 0; i < terms.Length; i++)
+        {
+            ref readonly var strip = ref pool.Strips[i];
+            terms[i] = new(
+                strip.Before,
+                (ushort)strip.Lie.Kind,
+                (ushort)strip.Breadth,
+                strip.Count - 1
+            );
+        }
+
         var places = pool.Shelf.Strips.Length;
         (sums, values) = (new long[pool.Strips.Length], new long[pool.Strips.Length]);
         (onShelf, upTo) = (new long[places], new long[places]);
@@ -41,15 +54,15 @@ internal sealed class StripPrices
         if (countedAt == worth && countedCross == cross)
             return;
         (countedAt, countedCross) = (worth, cross);
-        var strips = pool.Strips;
         var needed = new long[pool.Breadths.Count];
         for (var b = 0; b < needed.Length; b++)
             needed[b] = cross * pool.Breadths[b].Needed;
-        for (var i = 0; i < strips.Length; i++)
+        for (var i = 0; i < terms.Length; i++)
         {
-            ref readonly var strip = ref strips[i];
-            sums[i] = (strip.Before < 0 ? 0 : sums[strip.Before]) + worth[strip.Lie.Kind];
-            values[i] = sums[i] - needed[strip.Breadth] * (strip.Count - 1);
+            var term = terms[i];
+            var sum = worth[term.Kind] + (term.Before < 0 ? 0 : sums[term.Before]);
+            sums[i] = sum;
+            values[i] = sum - needed[term.Breadth] * term.Cuts;
         }
 
         var first = pool.Shelf.First;
@@ -112,4 +125,7 @@ internal sealed class StripPrices
             into[i] = most;
         }
     }
+
+    /// <summary>What a strip's worth is counted from: the strip without its last blank, that blank, and the cuts between them all.</summary>
+    private readonly record struct Term(int Before, ushort Kind, ushort Breadth, int Cuts);
 }
