@@ -25,6 +25,7 @@ internal sealed class BoardFills
 
     /// <summary>The fills by the place of the first blank that is still missing.</summary>
     private readonly List<int>[] byMissing;
+    private List<int>[] byFirst = [];
 
     public BoardFills(
         Packing packing,
@@ -114,27 +115,33 @@ internal sealed class BoardFills
     /// <summary>The sections whose first blank is at a place, least loss first; null where there are none.</summary>
     private FillSections? Sections(BoardGroup group, int place, long budget)
     {
-        int[] some =
-        [
-            .. Enumerable
-                .Range(0, columns.Count)
-                .Where(c =>
-                    columns[c].Group == group
-                    && columns[c].Loss <= budget
-                    && order.First(columns[c].Packed) == place
-                )
-                .OrderBy(c => columns[c].Loss),
-        ];
-        if (some.Length == 0)
+        var some = SectionsAt(group, budget)[place];
+        if (some.Count == 0)
             return null;
-        index.Fill([.. some.Select(c => columns[c].Packed)]);
-        return new(some, columns);
+        var sections = new FillSections([.. some.OrderBy(c => columns[c].Loss)], columns);
+        index.Fill(sections.Packed);
+        return sections;
+    }
+
+    private List<int>[] SectionsAt(BoardGroup group, long budget)
+    {
+        if (byFirst.Length > 0)
+            return byFirst;
+        byFirst = [.. Enumerable.Range(0, packing.Kinds).Select(_ => new List<int>())];
+        for (var c = 0; c < columns.Count; c++)
+        {
+            var column = columns[c];
+            if (column.Group == group && column.Loss <= budget)
+                byFirst[order.First(column.Packed)].Add(c);
+        }
+
+        return byFirst;
     }
 
     private void Begin(FillSections some)
     {
-        foreach (var c in some.Columns)
-            Add(new(0, 0, 0, 0, None, None), c, None);
+        for (var n = 0; n < some.Columns.Length; n++)
+            Add(new(0, 0, 0, 0, None, None), some, n, None);
     }
 
     /// <summary>Adds each of these sections to a fill where it fits; false where there are too many.</summary>
@@ -149,21 +156,20 @@ internal sealed class BoardFills
         {
             looks++;
             if (fill.Span + some.Spans[n] <= room)
-                Add(fill, some.Columns[n], at);
+                Add(fill, some, n, at);
         }
 
         return steps.Take(1 + looks / LooksCounted) && fills.Count <= most;
     }
 
-    private void Add(Fill fill, int c, int before)
+    private void Add(Fill fill, FillSections some, int n, int before)
     {
-        var column = columns[c];
         var longer = new Fill(
-            fill.Packed + column.Packed,
-            fill.Span + column.Span,
-            fill.Loss + column.Loss,
-            fill.Effort + column.Effort,
-            c,
+            fill.Packed + some.Packed[n],
+            fill.Span + some.Spans[n],
+            fill.Loss + some.Losses[n],
+            fill.Effort + some.Efforts[n],
+            some.Columns[n],
             before
         );
         ref var last = ref CollectionsMarshal.GetValueRefOrAddDefault(

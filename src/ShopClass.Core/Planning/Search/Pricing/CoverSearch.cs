@@ -30,6 +30,7 @@ internal sealed class CoverSearch
         Packing packing,
         IReadOnlyList<BoardGroup> groups,
         IReadOnlyList<Column> columns,
+        ColumnLines lines,
         long[] perTick,
         Aim aim,
         Steps steps
@@ -38,7 +39,7 @@ internal sealed class CoverSearch
         (this.packing, this.columns, this.steps) = (packing, columns, steps);
         taste = new(bench);
         boards = new(groups);
-        lines = new(columns);
+        this.lines = lines;
         var contents = new Contents(packing, columns);
         bounds = new(packing, columns, contents, boards, groups.Count);
         states = new(taste, lines.Of, steps);

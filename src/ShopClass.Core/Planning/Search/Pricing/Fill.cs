@@ -24,6 +24,8 @@ internal sealed class FillSections(int[] some, IReadOnlyList<Column> all)
     public int[] Columns => some;
     public long[] Losses { get; } = [.. some.Select(c => all[c].Loss)];
     public long[] Spans { get; } = [.. some.Select(c => all[c].Span)];
+    public long[] Efforts { get; } = [.. some.Select(c => all[c].Effort)];
+    public ulong[] Packed { get; } = [.. some.Select(c => all[c].Packed)];
     public long Shortest { get; } = some.Min(c => all[c].Span);
 
     /// <summary>How many of them lose no more than a limit.</summary>

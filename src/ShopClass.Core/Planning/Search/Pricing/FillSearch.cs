@@ -36,13 +36,14 @@ internal sealed class FillSearch
         Packing packing,
         IReadOnlyList<BoardGroup> groups,
         IReadOnlyList<Column> columns,
+        ColumnLines lines,
         long[] perTick,
         Steps steps
     )
     {
         (this.packing, this.groups, this.columns) = (packing, groups, columns);
         (this.perTick, this.steps, taste) = (perTick, steps, new(bench));
-        lines = new(columns);
+        this.lines = lines;
         order = new(packing, columns);
         begun = ClearPlan.Before(groups.SelectMany(g => g.Stocks));
         least = new long[groups.Count];

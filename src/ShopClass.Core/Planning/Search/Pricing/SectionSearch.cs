@@ -92,7 +92,16 @@ internal sealed class SectionSearch
                 return new(false, null);
             // What is left of the boards is what is looked for here: it costs nothing.
             var free = new long[groups.Count];
-            var cover = new CoverSearch(bench, packing, groups, columns, free, Aim.Room, steps)
+            var cover = new CoverSearch(
+                bench,
+                packing,
+                groups,
+                columns,
+                new(columns),
+                free,
+                Aim.Room,
+                steps
+            )
             {
                 Bound = 0,
                 Most = width,

@@ -35,6 +35,7 @@ internal sealed class StripPool
     private readonly List<PoolStrip> strips = [];
     private readonly List<int> ends = [];
     private readonly List<Breadth> breadths = [];
+    private readonly Dictionary<int, StripOption> options = [];
     private readonly Lie[] lies;
     private WidthSums? sums;
     private StripShelf? shelf;
@@ -104,6 +105,15 @@ internal sealed class StripPool
 
     /// <summary>The strip as the layout needs it.</summary>
     public StripOption Option(int index)
+    {
+        if (options.TryGetValue(index, out var option))
+            return option;
+        option = OptionOf(index);
+        options.Add(index, option);
+        return option;
+    }
+
+    private StripOption OptionOf(int index)
     {
         var strip = strips[index];
         var breadth = breadths[strip.Breadth];

@@ -55,9 +55,10 @@ internal sealed class WideningSearch(
     private ClearPlan? Cover(List<Column> columns, Int128 width, int looks)
     {
         var (bound, perTick) = (priced.Bound - priced.SlackOf(bench), priced.OfRoom());
+        var lines = new ColumnLines(columns);
         var boardByBoard = looks == int.MaxValue && FillSearch.Suits(bench);
         CoverSearch BlankByBlank(int mostSteps) =>
-            new(bench, packing, groups, columns, perTick, priced.Aim, steps)
+            new(bench, packing, groups, columns, lines, perTick, priced.Aim, steps)
             {
                 Bound = (long)bound,
                 Most = priced.Bound + Int128.Min(most, width),
@@ -71,7 +72,7 @@ internal sealed class WideningSearch(
         var plan = Noted(cover.Run());
         if (!boardByBoard || cover.IsThrough || steps.AreUp)
             return plan;
-        var fills = new FillSearch(bench, packing, groups, columns, perTick, steps)
+        var fills = new FillSearch(bench, packing, groups, columns, lines, perTick, steps)
         {
             Budget = Whole(priced.Bound + Int128.Min(most, width) - bound),
             BudgetAfter = (cost, length) => Whole(Costing(cost, length) - bound),
