@@ -35,6 +35,8 @@ public sealed class Person : IAsyncDisposable
         page.PageError += (_, error) => consoleErrors.Add($"{page.Url}: {error}");
     }
 
+    private static readonly TimeSpan LeaveTakesAtMost = TimeSpan.FromSeconds(20);
+
     public IPage Page { get; }
 
     public static Task<Person> AtADesk(RunningApp app, bool dark = false) =>
@@ -113,7 +115,17 @@ public sealed class Person : IAsyncDisposable
         Assert.True(consoleErrors.Count == 0, string.Join('\n', consoleErrors));
     }
 
-    public async ValueTask DisposeAsync() => await context.DisposeAsync();
+    public async ValueTask DisposeAsync()
+    {
+        try
+        {
+            await context.CloseAsync().WaitAsync(LeaveTakesAtMost);
+        }
+        catch (TimeoutException)
+        {
+            // A browser now and then gives no answer where a page is just going elsewhere by itself. It goes with the browser.
+        }
+    }
 
     // Blazor writes this when an event leaves the browser while the render that takes its element away is on the way in. What
     // was typed has been sent by an event of its own, and the tests look for it where it must have arrived.
