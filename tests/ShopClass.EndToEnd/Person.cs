@@ -115,15 +115,18 @@ public sealed class Person : IAsyncDisposable
         Assert.True(consoleErrors.Count == 0, string.Join('\n', consoleErrors));
     }
 
-    public async ValueTask DisposeAsync()
+    public async ValueTask DisposeAsync() => await Leaving(context.CloseAsync());
+
+    /// <summary>Waits for a window or a browser to close, but not for ever.</summary>
+    public static async Task Leaving(Task closing)
     {
         try
         {
-            await context.CloseAsync().WaitAsync(LeaveTakesAtMost);
+            await closing.WaitAsync(LeaveTakesAtMost);
         }
         catch (TimeoutException)
         {
-            // A browser now and then gives no answer where a page is just going elsewhere by itself. It goes with the browser.
+            // A browser now and then gives no answer where a page is just going elsewhere by itself. It goes with the tests.
         }
     }
 

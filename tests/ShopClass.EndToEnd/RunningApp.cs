@@ -66,7 +66,7 @@ public class RunningApp : IAsyncLifetime
     public virtual async ValueTask DisposeAsync()
     {
         GC.SuppressFinalize(this);
-        await Browser.DisposeAsync();
+        await Person.Leaving(Browser.CloseAsync());
         playwright?.Dispose();
         await app.DisposeAsync();
         SqliteConnection.ClearAllPools();
