@@ -3,35 +3,87 @@ using System.Numerics;
 namespace ShopClass.Core.Planning.Search.Pricing;
 
 /// <summary>
-/// For each blank, which sections of a list hold it: those that hold only blanks that are left are found 64 at a time.
+/// For each blank, which sections or strips of a list hold it: those that hold only blanks that are left are found 64 at a
+/// time.
 /// </summary>
 internal sealed class BlankIndex(Packing packing)
 {
-    private const int WordBits = 64;
+    /// <summary>So many of them have their bits in one word.</summary>
+    public const int WordBits = 64;
     private readonly int[] first = FirstOf(packing);
     private readonly List<int> taken = [];
     private ulong[] bits = [];
-    private int words;
+    private ulong[] found = [];
+    private int size;
     private int count;
     private int word;
     private ulong free;
 
+    /// <summary>How many words have a bit for each of the sections.</summary>
+    public int Words { get; private set; }
+
+    /// <summary>Starts the index anew, for so many sections that hold nothing yet.</summary>
+    public void Clear(int sections)
+    {
+        Words = (sections + WordBits - 1) / WordBits;
+        Array.Clear(bits, 0, size);
+        size = Words * first[^1];
+        if (bits.Length < size)
+            bits = new ulong[2 * size];
+    }
+
+    /// <summary>Notes what a section holds.</summary>
+    public void Note(int section, ulong packed)
+    {
+        var (at, bit) = (section / WordBits, 1UL << (section % WordBits));
+        while (packed != 0)
+        {
+            var kind = packing.FirstKind(packed);
+            var row = first[kind] * Words + at;
+            for (var n = packing.Count(packed, kind); n > 0; n--, row += Words)
+                bits[row] |= bit;
+            packed &= ~packing.Mask(kind);
+        }
+    }
+
+    /// <summary>
+    /// Finds those that hold no more than is left of the kinds in a section; how many looks that takes.
+    /// </summary>
+    public int Find(ulong section, ulong left)
+    {
+        if (found.Length < Words)
+            found = new ulong[2 * Words];
+        var set = found.AsSpan(0, Words);
+        set.Fill(ulong.MaxValue);
+        var looks = Words;
+        while (section != 0)
+        {
+            var kind = packing.FirstKind(section);
+            section &= ~packing.Mask(kind);
+            var row = bits.AsSpan((first[kind] + packing.Count(left, kind)) * Words, Words);
+            for (var w = 0; w < set.Length; w++)
+                set[w] &= ~row[w];
+            looks += Words;
+        }
+
+        return looks;
+    }
+
+    /// <summary>A word's bits of those found, from one on and before another.</summary>
+    public ulong Found(int at, int from, int to)
+    {
+        var some = found[at];
+        if (at * WordBits < from)
+            some &= ulong.MaxValue << (from % WordBits);
+        return to - at * WordBits < WordBits ? some & ((1UL << (to % WordBits)) - 1) : some;
+    }
+
     /// <summary>Makes the index of some sections anew.</summary>
     public void Fill(ReadOnlySpan<ulong> packed)
     {
-        words = (packed.Length + WordBits - 1) / WordBits;
-        var size = words * first[^1];
-        if (bits.Length < size)
-            bits = new ulong[size];
-        Array.Clear(bits, 0, size);
+        Clear(packed.Length);
         for (var i = 0; i < packed.Length; i++)
-        {
-            for (var k = 0; k < packing.Kinds; k++)
-            {
-                for (var n = packing.Count(packed[i], k) - 1; n >= 0; n--)
-                    bits[(first[k] + n) * words + i / WordBits] |= 1UL << (i % WordBits);
-            }
-        }
+            Note(i, packed[i]);
     }
 
     /// <summary>Starts looking among the first so many for those that hold only what is left; how many looks that takes.</summary>
@@ -42,7 +94,7 @@ internal sealed class BlankIndex(Packing packing)
         {
             var some = packing.Count(left, k);
             if (some < packing.Count(packing.All, k))
-                taken.Add((first[k] + some) * words);
+                taken.Add((first[k] + some) * Words);
         }
 
         (count, word, free) = (among, -1, 0);

@@ -11,7 +11,7 @@ internal sealed class FillSearch
     private const long MostChoices = 8_000_000;
 
     /// <summary>The most fills of one group's boards.</summary>
-    private const int MostFills = 250_000;
+    private const int MostFills = 1_000_000;
     private const int LooksCounted = 400;
     private readonly Packing packing;
     private readonly IReadOnlyList<BoardGroup> groups;

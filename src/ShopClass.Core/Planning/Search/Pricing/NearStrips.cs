@@ -5,20 +5,20 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// <summary>A strip that could lie beside another.</summary>
 /// <param name="Strip">Its index in the pool.</param>
 /// <param name="Breadth">Index of its breadth.</param>
-/// <param name="IsAsLong">Whether it is as long as the section.</param>
+/// <param name="Length">Its length.</param>
 /// <param name="Packed">Its blanks.</param>
-/// <param name="Worth">Its worth, less a cut at its end where it is shorter than the section.</param>
+/// <param name="Worth">Its worth; no cut at its end is counted.</param>
 internal readonly record struct NearStrip(
     int Strip,
     int Breadth,
-    bool IsAsLong,
+    long Length,
     ulong Packed,
     long Worth
 );
 
 /// <summary>
-/// The strips that could lie beside one that leads a section of a certain length. They are gathered once for all that may
-/// lead there: what the best of these could bear beside it is all that any of them could.
+/// The strips that could lie beside one that leads a section whose length lies within bounds. They are gathered once for all
+/// that may lead there: what the best of these could bear beside it is all that any of them could.
 /// </summary>
 internal sealed class NearStrips
 {
@@ -30,21 +30,26 @@ internal sealed class NearStrips
     private readonly SectionBounds bounds;
     private readonly Stock stock;
     private readonly long rip;
-    private readonly long cross;
-    private readonly List<NearStrip>[] lists;
+    private readonly long[] cuts;
+    private readonly List<NearStrip> all = [];
+    private readonly (int From, int To)[] places;
+    private readonly BlankIndex index;
+    private bool isIndexed;
     private readonly List<int> breadths = [];
     private readonly List<int> collected = [];
     private readonly long[] leastBeside;
 
-    public NearStrips(StripPool pool, Stock stock, long rip, long cross)
+    public NearStrips(Packing packing, StripPool pool, Stock stock, long rip, long cross)
     {
-        (this.pool, this.stock, this.rip, this.cross) = (pool, stock, rip, cross);
+        (this.pool, this.stock, this.rip) = (pool, stock, rip);
         (worth, sums) = (pool.Prices, pool.Sums);
         bounds = new(pool.Breadths.Count, sums);
-        lists = [.. pool.Breadths.Select(_ => new List<NearStrip>())];
-        leastBeside = new long[lists.Length];
-        Leads = new long[lists.Length];
-        LeastLead = new long[lists.Length];
+        index = new(packing);
+        cuts = [.. pool.Breadths.Select(b => cross * b.Needed)];
+        places = new (int, int)[pool.Breadths.Count];
+        leastBeside = new long[places.Length];
+        Leads = new long[places.Length];
+        LeastLead = new long[places.Length];
     }
 
     /// <summary>The greatest worth of those of each breadth that may lead; to be set before gathering.</summary>
@@ -59,36 +64,62 @@ internal sealed class NearStrips
     /// <summary>How many strips were looked at in all.</summary>
     public long Looks { get; private set; }
 
-    /// <summary>The strips gathered of a breadth.</summary>
-    public ReadOnlySpan<NearStrip> Of(int breadth) => CollectionsMarshal.AsSpan(lists[breadth]);
+    /// <summary>The strips gathered, breadth by breadth.</summary>
+    public ReadOnlySpan<NearStrip> All => CollectionsMarshal.AsSpan(all);
+
+    /// <summary>Where those of a breadth are.</summary>
+    public (int From, int To) PlacesOf(int breadth) => places[breadth];
+
+    /// <summary>How many of each blank the strips gathered hold.</summary>
+    public BlankIndex Index
+    {
+        get
+        {
+            if (isIndexed)
+                return index;
+            isIndexed = true;
+            index.Clear(all.Count);
+            for (var i = 0; i < all.Count; i++)
+                index.Note(i, All[i].Packed);
+            Looks += all.Count;
+            return index;
+        }
+    }
 
     /// <summary>The least that strips beside such a sum of widths add to the loss, the same blanks as often as they please.</summary>
     public long Least(int sum) => bounds.Least(sum);
 
-    /// <summary>Gathers for those that may lead at a length.</summary>
-    /// <param name="rank">Number of the length.</param>
-    /// <param name="length">The length.</param>
-    /// <param name="hope">How much worth a section so long is to hold at least to be good enough, rips and cuts at ends not counted.</param>
-    public void Gather(int rank, long length, long hope)
+    /// <summary>What a strip adds to the worth of a section so long.</summary>
+    public long WorthIn(long length, in NearStrip strip) =>
+        strip.Worth - (length - strip.Length > pool.Leeway ? cuts[strip.Breadth] : 0);
+
+    /// <summary>Gathers for those that may lead at some lengths.</summary>
+    /// <param name="shortest">The shortest of these lengths.</param>
+    /// <param name="to">Number of the longest.</param>
+    /// <param name="hope">
+    /// How much worth a section of the shortest is to hold at least to be good enough, rips and cuts at ends not counted.
+    /// </param>
+    public void Gather(long shortest, int to, long hope)
     {
-        var ends = pool.Shelf.EndsOf(rank);
-        foreach (var b in breadths)
-            lists[b].Clear();
+        var ends = pool.Shelf.EndsOf(to);
+        var ripped = rip * shortest;
+        all.Clear();
         breadths.Clear();
+        isIndexed = false;
         bounds.Clear();
         for (var b = 0; b < ends.Length; b++)
             bounds.Note(b, worth.Greatest(b, ends[b]));
-        bounds.Start(rip * length);
+        bounds.Start(ripped);
         Looks += ends.Length;
-        if (!Any(rip * length, hope))
+        if (!Any(ripped, hope))
             return;
         for (var b = 0; b < ends.Length; b++)
         {
             if (worth.Greatest(b, ends[b]) >= leastBeside[b])
-                Gather(b, ends[b], length);
+                Gather(b, ends[b], shortest);
         }
 
-        LeastWith(rip * length, hope);
+        LeastWith(ripped, shortest, hope);
     }
 
     /// <summary>Whether any could have a strip beside it; what one alone and what such a strip is to be worth at least.</summary>
@@ -96,7 +127,7 @@ internal sealed class NearStrips
     {
         Array.Fill(leastBeside, long.MaxValue);
         var any = false;
-        for (var b = 0; b < lists.Length; b++)
+        for (var b = 0; b < places.Length; b++)
         {
             LeastLead[b] = long.MaxValue;
             if (Leads[b] == None)
@@ -108,7 +139,7 @@ internal sealed class NearStrips
             var taken = sums.Next(0, b);
             if (Leads[b] < hope + bounds.Least(taken))
                 continue;
-            for (var o = 0; o < lists.Length; o++)
+            for (var o = 0; o < places.Length; o++)
             {
                 if (sums.Next(taken, o) is not (>= 0 and var next))
                     continue;
@@ -121,32 +152,32 @@ internal sealed class NearStrips
         return any;
     }
 
-    private void Gather(int breadth, int end, long length)
+    private void Gather(int breadth, int end, long shortest)
     {
         collected.Clear();
         Looks += worth.Collect(breadth, end, leastBeside[breadth], collected);
-        var list = lists[breadth];
+        var from = all.Count;
         foreach (var i in collected)
         {
             ref readonly var strip = ref pool.Strips[i];
-            var isCut = length - strip.Length > pool.Leeway;
-            var its = worth.Values[i] - (isCut ? cross * pool.Breadths[breadth].Needed : 0);
-            if (its >= leastBeside[breadth])
-                list.Add(new(i, breadth, strip.Length == length, strip.Packed, its));
+            var near = new NearStrip(i, breadth, strip.Length, strip.Packed, worth.Values[i]);
+            if (WorthIn(shortest, near) >= leastBeside[breadth])
+                all.Add(near);
         }
 
-        if (list.Count > 0)
+        places[breadth] = (from, all.Count);
+        if (all.Count > from)
             breadths.Add(breadth);
     }
 
-    private void LeastWith(long ripped, long hope)
+    private void LeastWith(long ripped, long shortest, long hope)
     {
         foreach (var o in breadths)
         {
             var most = None;
-            foreach (ref readonly var near in Of(o))
-                most = Math.Max(most, near.Worth);
-            for (var b = 0; b < lists.Length; b++)
+            foreach (ref readonly var near in All[places[o].From..places[o].To])
+                most = Math.Max(most, WorthIn(shortest, near));
+            for (var b = 0; b < places.Length; b++)
             {
                 if (Leads[b] == None || sums.Next(sums.Next(0, b), o) is not (>= 0 and var next))
                     continue;

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace ShopClass.Core.Planning.Search.Pricing;
 
 /// <summary>Counts of each kind in one word, with a spare bit over each so that comparing all of them is one subtraction.</summary>
@@ -8,6 +10,9 @@ internal sealed class Packing
     private readonly ulong[] masks;
     private readonly ulong guard;
 
+    /// <summary>The kind that each bit helps to count.</summary>
+    private readonly byte[] kindAt = new byte[WordBits];
+
     private Packing(IReadOnlyList<int> demand)
     {
         shifts = new int[demand.Count];
@@ -17,6 +22,7 @@ internal sealed class Packing
         {
             shifts[i] = bit;
             masks[i] = (1UL << (BitsFor(demand[i]) - 1)) - 1;
+            kindAt.AsSpan(bit, BitsFor(demand[i])).Fill((byte)i);
             bit += BitsFor(demand[i]);
             guard |= 1UL << (bit - 1);
             All |= (ulong)demand[i] << shifts[i];
@@ -44,6 +50,9 @@ internal sealed class Packing
 
     /// <summary>How many of a kind.</summary>
     public int Count(ulong packed, int kind) => (int)((packed >> shifts[kind]) & masks[kind]);
+
+    /// <summary>The first kind there is any of; there must be one.</summary>
+    public int FirstKind(ulong packed) => kindAt[BitOperations.TrailingZeroCount(packed)];
 
     /// <summary>Whether the first holds all of the second.</summary>
     public bool Holds(ulong whole, ulong part) => (((whole | guard) - part) & guard) == guard;

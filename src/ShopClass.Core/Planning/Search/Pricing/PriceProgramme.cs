@@ -24,7 +24,7 @@ internal sealed class PriceProgramme
     public const int PartsOfTick = 1024;
 
     /// <summary>A section's loss may be below zero by this part of all costs: finer prices are not worth their time.</summary>
-    private const int SlackPart = 16_384;
+    private const int SlackPart = 65_536;
     private const double RoomScale = 1L << 50;
     private const double OverrunCost = 50;
     private const int MostExchanges = 4_000;

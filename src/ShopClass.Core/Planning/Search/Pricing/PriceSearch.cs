@@ -10,14 +10,13 @@ internal sealed class PriceSearch
 {
     private const int MostRounds = 400;
     private const int MostAtOnce = 40;
-    private const int EnoughAtOnce = 60;
-    private const int MostAtHand = 4_000;
     private const int Sample = 1_500;
+    private const int EnoughOfSample = 60;
+    private const int EnoughAtHand = 150;
     private const int LooksCounted = 32;
 
-    private const double FirstGain = 1.0 / 32;
-    private const double LastSampledGain = 1.0 / 32;
-    private const int NextGain = 8;
+    /// <summary>At first only sections are looked for that gain this part of all costs.</summary>
+    private const double GreatGain = 1.0 / 32;
     private readonly Bench bench;
     private readonly Packing packing;
     private readonly IReadOnlyList<BoardGroup> groups;
@@ -43,7 +42,7 @@ internal sealed class PriceSearch
         for (var round = 0; round < MostRounds && !steps.AreUp; round++)
         {
             var prices = programme.Solve();
-            var atHand = AtHand(prices);
+            var atHand = Gaining(prices, 0, EnoughAtHand);
             if (steps.AreUp)
                 break;
             if (atHand.Count == 0)
@@ -54,36 +53,37 @@ internal sealed class PriceSearch
         return null;
     }
 
-    /// <summary>For each strip the section led by it that gains most.</summary>
-    private List<Column> AtHand(Prices prices)
+    private void BySample(PriceProgramme programme)
+    {
+        var gain = (long)(programme.Scale * GreatGain);
+        for (var round = 0; round < MostRounds && !steps.AreUp; round++)
+        {
+            var prices = programme.Solve();
+            var atHand = Gaining(prices, gain, EnoughOfSample, Sample);
+            if (atHand.Count == 0)
+                return;
+            Settle(programme, atHand);
+        }
+    }
+
+    /// <summary>
+    /// For each strip of about so many, from where the last search ended, the section led by it that gains most, until there
+    /// are enough.
+    /// </summary>
+    private List<Column> Gaining(Prices prices, long gain, int enough, int strips = int.MaxValue)
     {
         var all = new List<Column>();
         foreach (var group in groups)
         {
             var finder = new SectionFinder(packing, group, prices, steps);
-            all.AddRange(finder.Best(-prices.Slack - 1, MostAtHand));
+            var every = 1 + group.Pool.Strips.Length / strips;
+            var limit = -Math.Max(gain, prices.Slack + 1);
+            var (found, next) = finder.Best(limit, enough, places[group.Index], every);
+            places[group.Index] = next;
+            all.AddRange(found);
         }
 
         return all;
-    }
-
-    private void BySample(PriceProgramme programme)
-    {
-        var gain = FirstGain;
-        for (var round = 0; round < MostRounds && !steps.AreUp && gain >= LastSampledGain; )
-        {
-            var prices = programme.Solve();
-            var limit = Math.Min(-prices.Slack - 1, -(long)(programme.Scale * gain));
-            var gains = new List<Column>();
-            foreach (var group in groups)
-                gains.AddRange(Sampled(group, prices, limit));
-
-            if (gains.Count == 0)
-                gain /= NextGain;
-            else
-                round++;
-            Add(programme, gains);
-        }
     }
 
     /// <summary>Goes on with the sections at hand until none of them gains.</summary>
@@ -111,16 +111,6 @@ internal sealed class PriceSearch
     {
         known.AddRange(gains);
         gains.ForEach(programme.Add);
-    }
-
-    /// <summary>Sections that gain at these prices, led by a sample of strips from where the last search ended.</summary>
-    private IEnumerable<Column> Sampled(BoardGroup group, Prices prices, long limit)
-    {
-        var every = 1 + group.Pool.Strips.Length / Sample;
-        var finder = new SectionFinder(packing, group, prices, steps, every);
-        var (found, next) = finder.Some(limit, EnoughAtOnce, places[group.Index]);
-        places[group.Index] = next;
-        return found.OrderBy(c => c.Loss).Take(MostAtOnce);
     }
 
     /// <summary>One blank in a section of its own, on the first boards it fits.</summary>

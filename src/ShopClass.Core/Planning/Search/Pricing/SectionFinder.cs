@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.InteropServices;
 
 namespace ShopClass.Core.Planning.Search.Pricing;
@@ -9,7 +10,10 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// </summary>
 internal sealed class SectionFinder
 {
-    private const int LooksCounted = 320;
+    private const int LooksCounted = 1_000;
+
+    /// <summary>So many lengths are looked at together.</summary>
+    private const int AtOnce = 16;
     private readonly BoardGroup group;
     private readonly Packing packing;
     private readonly Steps steps;
@@ -21,7 +25,6 @@ internal sealed class SectionFinder
     private readonly StripPool pool;
     private readonly StripPrices worth;
     private readonly NearStrips near;
-    private readonly int every;
     private readonly List<int> chosen = [];
     private readonly List<Column> found = [];
     private readonly List<Level> levels = [];
@@ -32,15 +35,8 @@ internal sealed class SectionFinder
     private long looks;
     private long counted;
 
-    public SectionFinder(
-        Packing packing,
-        BoardGroup group,
-        Prices prices,
-        Steps steps,
-        int every = 1
-    )
+    public SectionFinder(Packing packing, BoardGroup group, Prices prices, Steps steps)
     {
-        this.every = every;
         (this.group, this.packing, this.prices, this.steps) = (group, packing, prices, steps);
         stock = group.First;
         (rip, cross) = (prices.Rip(stock), prices.Cross(stock));
@@ -48,7 +44,7 @@ internal sealed class SectionFinder
         sums = pool.Sums;
         worth = pool.Prices;
         worth.Count(prices.Worth, cross);
-        near = new(pool, stock, rip, cross);
+        near = new(packing, pool, stock, rip, cross);
         steps.Take(pool.Strips.Length / 64);
     }
 
@@ -56,81 +52,65 @@ internal sealed class SectionFinder
     public IReadOnlyList<Column>? Within(long limit, int most)
     {
         (this.most, bestOnly) = (most, false);
-        LeadAll(limit, most + 1);
+        found.Clear();
+        for (var block = 0; block < Blocks && found.Count <= most && !steps.AreUp; block++)
+            LeadAll(block, limit);
         return found.Count > most || steps.AreUp ? null : found;
     }
 
     /// <summary>
-    /// For each strip the section led by it that loses least, where it loses no more than the limit, until there are so
-    /// many.
+    /// For each strip the section led by it that loses least, where it loses no more than the limit, until there are enough.
+    /// The lengths are gone through in blocks, from one on and round; then comes the block where it ended.
     /// </summary>
-    public IReadOnlyList<Column> Best(long limit, int most)
+    /// <param name="limit">The limit.</param>
+    /// <param name="enough">How many are enough.</param>
+    /// <param name="from">The block where it ended last.</param>
+    /// <param name="every">Only every so many-th block is gone through.</param>
+    public (IReadOnlyList<Column> Found, int End) Best(long limit, int enough, int from, int every)
     {
-        (this.most, bestOnly) = (int.MaxValue, true);
-        LeadAll(limit, most);
-        return found;
-    }
-
-    /// <summary>
-    /// For about so many strips, from one on and round, the section led by it that loses least, where it loses no more than
-    /// the limit; then the strip to go on from.
-    /// </summary>
-    public (IReadOnlyList<Column> Found, int Next) Some(long limit, int most, int from)
-    {
-        (this.most, bestOnly) = (int.MaxValue, true);
+        (most, bestOnly) = (int.MaxValue, true);
         found.Clear();
-        Array.Fill(near.Leads, NearStrips.None);
-        var at = from;
-        for (var n = 0; n < pool.Strips.Length && found.Count < most && !steps.AreUp; n += every)
+        var block = from;
+        for (var n = 0; n < Blocks && found.Count < enough && !steps.AreUp; n += every)
         {
-            at = at + every >= pool.Strips.Length ? 0 : at + every;
-            var (rank, breadth) = (pool.Shelf.RankOf(at), pool.Strips[at].Breadth);
-            length = pool.Shelf.LengthOf(rank);
-            if (length > stock.Usable)
-                continue;
-            near.Leads[breadth] = worth.Values[at];
-            near.Gather(rank, length, Empty() - limit);
-            near.Leads[breadth] = NearStrips.None;
-            if (worth.Values[at] >= near.LeastLead[breadth])
-                Lead(at, limit);
-            CountLooks();
+            // Round again it begins one block later, so that in time each has its turn.
+            block = block + every < Blocks ? block + every : (block + 1) % every % Blocks;
+            LeadAll(block, limit);
         }
 
-        return (found, at);
+        return (found, block);
     }
 
+    private int Blocks => (pool.Shelf.Ranks + AtOnce - 1) / AtOnce;
+
     /// <summary>
-    /// Finds sections led by each strip, the shortest first, until there are so many. Of each length and breadth only strips
-    /// worth enough are looked at.
+    /// Finds sections led by the strips of a block of lengths, the shortest first. Of each breadth only strips worth enough are
+    /// looked at.
     /// </summary>
-    private void LeadAll(long limit, int enough)
+    private void LeadAll(int block, long limit)
     {
-        found.Clear();
         var shelf = pool.Shelf;
-        var froms = shelf.First.ToArray();
-        for (var rank = 0; rank < shelf.Ranks && shelf.LengthOf(rank) <= stock.Usable; rank++)
+        var rank = block * AtOnce;
+        var shortest = shelf.LengthOf(rank);
+        if (shortest > stock.Usable)
+            return;
+        var last = Math.Min(rank + AtOnce, shelf.Ranks) - 1;
+        var ends = shelf.EndsOf(last);
+        var froms = rank > 0 ? shelf.EndsOf(rank - 1) : shelf.First;
+        for (var b = 0; b < ends.Length; b++)
+            near.Leads[b] = Greatest(froms[b], ends[b]);
+        near.Gather(shortest, last, Empty(shortest) - limit);
+        for (var b = 0; b < ends.Length; b++)
         {
-            var ends = shelf.EndsOf(rank);
-            length = shelf.LengthOf(rank);
-            for (var b = 0; b < ends.Length; b++)
-                near.Leads[b] = Greatest(froms[b], ends[b]);
-            near.Gather(rank, length, Empty() - limit);
-            for (var b = 0; b < ends.Length; b++)
+            var least = near.LeastLead[b];
+            for (var p = froms[b]; p < ends[b] && least < long.MaxValue; p++)
             {
-                var least = near.LeastLead[b];
-                for (var p = froms[b]; p < ends[b] && least < long.MaxValue; p++)
-                {
-                    if (worth.OnShelf[p] >= least)
-                        Lead(shelf.Strips[p], limit);
-                }
-
-                froms[b] = ends[b];
+                if (worth.OnShelf[p] >= least)
+                    Lead(shelf.Strips[p], limit);
             }
-
-            CountLooks();
-            if (found.Count >= enough || steps.AreUp)
-                break;
         }
+
+        CountLooks();
     }
 
     private long Greatest(int from, int end)
@@ -143,15 +123,18 @@ internal sealed class SectionFinder
     }
 
     /// <summary>What a section so long loses while nothing is in it.</summary>
-    private long Empty() =>
-        cross * stock.Width + prices.PerTick[group.Index] * (length + stock.CrosscutKerf);
+    private long Empty(long its) =>
+        cross * stock.Width + prices.PerTick[group.Index] * (its + stock.CrosscutKerf);
 
     /// <summary>Finds sections led by a strip.</summary>
     private void Lead(int index, long limit)
     {
         this.limit = limit;
         ref readonly var strip = ref pool.Strips[index];
-        var loss = Empty() - worth.Values[index];
+        length = strip.Length;
+        if (length > stock.Usable)
+            return;
+        var loss = Empty(length) - worth.Values[index];
         var taken = sums.Next(0, strip.Breadth);
         var beside = stock.Width - pool.Breadths[strip.Breadth].Width;
         var left = packing.All - strip.Packed;
@@ -161,7 +144,7 @@ internal sealed class SectionFinder
         if (taken <= sums.LastWithRoom)
         {
             Take(index, left, taken, loss);
-            if (LevelAt(0).Strips.Count > 0)
+            if (LevelAt(0).Items.Count > 0)
                 Beside(0, left, taken, beside, loss);
         }
 
@@ -173,24 +156,31 @@ internal sealed class SectionFinder
     /// <summary>Takes those near that a good enough section led by such a strip could hold beside it.</summary>
     private void Take(int lead, ulong left, int taken, long loss)
     {
-        var strips = LevelAt(0).Strips;
-        strips.Clear();
+        var items = LevelAt(0).Items;
+        items.Clear();
+        var index = near.Index;
+        var all = near.All;
+        looks += index.Find(pool.Strips[lead].Packed, left);
         var ripped = loss + rip * length;
         foreach (var b in near.Breadths)
         {
             if (sums.Next(taken, b) is not (>= 0 and var next))
                 continue;
             var least = ripped + near.Least(next) - limit;
-            var all = near.Of(b);
-            looks += all.Length;
-            foreach (ref readonly var strip in all)
+            var (from, to) = near.PlacesOf(b);
+            for (var w = from / BlankIndex.WordBits; w * BlankIndex.WordBits < to; w++)
             {
-                if (
-                    strip.Worth >= least
-                    && packing.Holds(left, strip.Packed)
-                    && (!strip.IsAsLong || strip.Strip >= lead)
-                )
-                    strips.Add(strip);
+                for (var some = index.Found(w, from, to); some != 0; some &= some - 1)
+                {
+                    var i = w * BlankIndex.WordBits + BitOperations.TrailingZeroCount(some);
+                    ref readonly var strip = ref all[i];
+                    looks++;
+                    if (strip.Worth < least || strip.Length > length)
+                        continue;
+                    var its = near.WorthIn(length, strip);
+                    if (its >= least && (strip.Length < length || strip.Strip >= lead))
+                        items.Add(new(i, b, strip.Packed, its));
+                }
             }
         }
     }
@@ -199,44 +189,62 @@ internal sealed class SectionFinder
     private void Beside(int depth, ulong left, int taken, long beside, long loss)
     {
         var level = LevelAt(depth);
-        var some = CollectionsMarshal.AsSpan(level.Strips);
-        level.Bounds.Clear();
-        foreach (ref readonly var strip in some)
-            level.Bounds.Note(strip.Breadth, strip.Worth);
-        level.Bounds.Start(rip * length);
-        looks += some.Length;
-        if (loss + level.Bounds.Least(taken) > limit)
-            return;
+        var isBounded = false;
+        looks += level.Items.Count;
         var ripped = loss + rip * length;
-        for (var at = 0; at < some.Length; at++)
+        var items = CollectionsMarshal.AsSpan(level.Items);
+        for (var at = 0; at < items.Length; at++)
         {
-            ref readonly var strip = ref some[at];
+            ref readonly var strip = ref items[at];
             var next = sums.Next(taken, strip.Breadth);
             var now = ripped - strip.Worth;
             var rest = beside - stock.RipKerf - pool.Breadths[strip.Breadth].Width;
-            if (rest < 0 || now + level.Bounds.Least(next) > limit)
+            if (rest < 0)
                 continue;
-            chosen.Add(strip.Strip);
+            var mayGoOn = next <= sums.LastWithRoom;
+            if (mayGoOn && !isBounded)
+                isBounded = Bound(level);
+            if (now + (mayGoOn ? level.Bounds.Least(next) : 0) > limit)
+                continue;
+            chosen.Add(near.All[strip.Near].Strip);
             Add(now, rest);
-            if (next <= sums.LastWithRoom && Fit(depth + 1, some[at..], left - strip.Packed, next))
-                Beside(depth + 1, left - strip.Packed, next, rest, now);
+            var still = left - strip.Packed;
+            if (mayGoOn && Fit(depth, at, still, next, now))
+                Beside(depth + 1, still, next, rest, now);
             chosen.RemoveAt(chosen.Count - 1);
         }
     }
 
-    /// <summary>Puts those that still fit on the next level; false where none does.</summary>
-    private bool Fit(int depth, ReadOnlySpan<NearStrip> some, ulong left, int taken)
+    /// <summary>Works out what the strips of a level may add, each as often as it pleases.</summary>
+    private bool Bound(Level level)
     {
-        var strips = LevelAt(depth).Strips;
-        strips.Clear();
-        foreach (ref readonly var strip in some)
+        level.Bounds.Clear();
+        foreach (ref readonly var item in CollectionsMarshal.AsSpan(level.Items))
+            level.Bounds.Note(item.Breadth, item.Worth);
+        level.Bounds.Start(rip * length);
+        looks += level.Items.Count;
+        return true;
+    }
+
+    /// <summary>Puts those of a level, from one on, that still fit and might do on the next; false where there are none.</summary>
+    private bool Fit(int depth, int from, ulong left, int taken, long loss)
+    {
+        var level = LevelAt(depth);
+        var items = LevelAt(depth + 1).Items;
+        items.Clear();
+        var ripped = loss + rip * length;
+        foreach (ref readonly var strip in CollectionsMarshal.AsSpan(level.Items)[from..])
         {
-            if (packing.Holds(left, strip.Packed) && sums.Next(taken, strip.Breadth) >= 0)
-                strips.Add(strip);
+            if (
+                sums.Next(taken, strip.Breadth) is >= 0 and var next
+                && ripped - strip.Worth + level.Bounds.Least(next) <= limit
+                && packing.Holds(left, strip.Packed)
+            )
+                items.Add(strip);
         }
 
-        looks += some.Length;
-        return strips.Count > 0;
+        looks += level.Items.Count - from;
+        return items.Count > 0;
     }
 
     private void Add(long loss, long beside)
@@ -269,6 +277,13 @@ internal sealed class SectionFinder
     /// <summary>The strips to add next, and what they may still add.</summary>
     private sealed record Level(SectionBounds Bounds)
     {
-        public List<NearStrip> Strips { get; } = [];
+        public List<Candidate> Items { get; } = [];
     }
+
+    /// <summary>A strip that may be added to a section.</summary>
+    /// <param name="Near">Its place among those near.</param>
+    /// <param name="Breadth">Index of its breadth.</param>
+    /// <param name="Packed">Its blanks.</param>
+    /// <param name="Worth">What it adds to the section's worth.</param>
+    private readonly record struct Candidate(int Near, int Breadth, ulong Packed, long Worth);
 }

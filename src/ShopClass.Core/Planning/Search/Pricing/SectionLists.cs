@@ -3,7 +3,7 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// <summary>Lists all sections that lose no more than a limit.</summary>
 internal static class SectionLists
 {
-    private const int MostColumns = 200_000;
+    private const int MostColumns = 400_000;
 
     /// <summary>The sections of all groups, or null where they are too many.</summary>
     public static List<Column>? Within(

@@ -3,21 +3,19 @@ using System.Runtime.InteropServices;
 namespace ShopClass.Core.Planning.Search.Pricing;
 
 /// <summary>A strip that could be ripped: one blank more than an earlier strip.</summary>
-/// <param name="Before">Index of the strip without its last blank, or -1.</param>
-/// <param name="Lie">Its last blank.</param>
 /// <param name="Packed">Its blanks.</param>
 /// <param name="Length">Length with a kerf between each two blanks.</param>
-/// <param name="Breadth">Index of its breadth.</param>
+/// <param name="Before">Index of the strip without its last blank, or -1.</param>
 /// <param name="Count">How many blanks.</param>
+/// <param name="Breadth">Index of its breadth.</param>
 /// <param name="Last">Index of its last blank among <see cref="StripPool.Lies"/>; strips that go on from it add none before.</param>
 internal readonly record struct PoolStrip(
-    int Before,
-    Lie Lie,
     ulong Packed,
     long Length,
-    int Breadth,
+    int Before,
     int Count,
-    int Last
+    ushort Breadth,
+    ushort Last
 );
 
 /// <summary>What a strip takes from a section's width, and what its blanks need; less only where it is a whole board's width.</summary>
@@ -103,6 +101,19 @@ internal sealed class StripPool
         return steps.AreUp || pool.strips.Count > most ? null : pool;
     }
 
+    /// <summary>The first strip of just one blank of a kind and no longer than a limit, or -1.</summary>
+    public int Single(Kind kind, long longest)
+    {
+        // What goes on from a strip of one blank lies between it and the next of these.
+        for (var i = 0; i < strips.Count; i = ends[i])
+        {
+            if (lies[strips[i].Last].Kind == kind.Index && strips[i].Length <= longest)
+                return i;
+        }
+
+        return -1;
+    }
+
     /// <summary>The strip as the layout needs it.</summary>
     public StripOption Option(int index)
     {
@@ -119,7 +130,7 @@ internal sealed class StripPool
         var breadth = breadths[strip.Breadth];
         var blanks = new List<Lie>(strip.Count);
         for (var at = index; at >= 0; at = strips[at].Before)
-            blanks.Add(strips[at].Lie);
+            blanks.Add(lies[strips[at].Last]);
         return new(
             index,
             breadth.Width,
@@ -150,7 +161,7 @@ internal sealed class StripPool
                 return;
             var count = before < 0 ? 1 : strips[before].Count + 1;
             var index = strips.Count;
-            strips.Add(new(before, lie, packed + one, grown, IndexOf(broader), count, i));
+            strips.Add(new(packed + one, grown, before, count, IndexOf(broader), (ushort)i));
             ends.Add(index + 1);
             Grow(index, i, packed + one, grown, broader);
             ends[index] = strips.Count;
@@ -169,13 +180,13 @@ internal sealed class StripPool
             : null;
     }
 
-    private int IndexOf(Breadth breadth)
+    private ushort IndexOf(Breadth breadth)
     {
         var index = breadths.IndexOf(breadth);
         if (index >= 0)
-            return index;
+            return (ushort)index;
         breadths.Add(breadth);
-        return breadths.Count - 1;
+        return (ushort)(breadths.Count - 1);
     }
 }
 
@@ -191,17 +202,7 @@ internal sealed record BoardGroup(int Index, IReadOnlyList<Stock> Stocks, StripP
     public long Room => First.Usable + First.CrosscutKerf;
 
     /// <summary>Its first strip of just one blank of a kind, or -1.</summary>
-    public int Single(Kind kind)
-    {
-        for (var i = 0; i < Pool.Strips.Length; i++)
-        {
-            var strip = Pool.Strips[i];
-            if (strip.Count == 1 && strip.Lie.Kind == kind.Index && strip.Length <= First.Usable)
-                return i;
-        }
-
-        return -1;
-    }
+    public int Single(Kind kind) => Pool.Single(kind, First.Usable);
 
     public bool Holds(Kind kind) => Single(kind) >= 0;
 }

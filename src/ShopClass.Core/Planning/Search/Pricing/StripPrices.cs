@@ -27,8 +27,8 @@ internal sealed class StripPrices
             ref readonly var strip = ref pool.Strips[i];
             terms[i] = new(
                 strip.Before,
-                (ushort)strip.Lie.Kind,
-                (ushort)strip.Breadth,
+                (ushort)pool.Lies[strip.Last].Kind,
+                strip.Breadth,
                 strip.Count - 1
             );
         }

@@ -14,49 +14,40 @@ internal sealed class StripShelf
     private readonly int breadths;
     private readonly int[] strips;
     private readonly long[] lengths;
-    private readonly int[] ranks;
     private readonly int[] ends;
 
     public StripShelf(ReadOnlySpan<PoolStrip> pool, int breadths)
     {
         this.breadths = breadths;
-        ranks = new int[pool.Length];
-        var byLength = new int[pool.Length];
-        var sizes = new long[pool.Length];
-        for (var i = 0; i < pool.Length; i++)
-            (byLength[i], sizes[i]) = (i, pool[i].Length);
-        Array.Sort(sizes, byLength);
-        var count = new int[breadths];
+        var next = new Dictionary<long, int[]>();
         foreach (ref readonly var strip in pool)
-            count[strip.Breadth]++;
+        {
+            if (!next.TryGetValue(strip.Length, out var counts))
+                next.Add(strip.Length, counts = new int[breadths]);
+            counts[strip.Breadth]++;
+        }
+
+        lengths = [.. next.Keys.Order()];
+        ends = new int[lengths.Length * breadths];
         First = new int[breadths];
         var places = 0;
         for (var b = 0; b < breadths; b++)
         {
             First[b] = places;
-            places += (count[b] + GreatBlock - 1) / GreatBlock * GreatBlock;
+            for (var rank = 0; rank < lengths.Length; rank++)
+            {
+                ref var its = ref next[lengths[rank]][b];
+                (its, places) = (places, places + its);
+                ends[rank * breadths + b] = places;
+            }
+
+            places = (places + GreatBlock - 1) / GreatBlock * GreatBlock;
         }
 
         strips = new int[places];
         Array.Fill(strips, -1);
-        var next = First.ToArray();
-        var all = new List<int>();
-        for (var n = 0; n < byLength.Length; )
-        {
-            var to = n;
-            for (; to < sizes.Length && sizes[to] == sizes[n]; to++)
-            {
-                var i = byLength[to];
-                strips[next[pool[i].Breadth]++] = i;
-                ranks[i] = all.Count / breadths;
-            }
-
-            all.AddRange(next);
-            n = to;
-        }
-
-        ends = [.. all];
-        lengths = [.. sizes.Distinct()];
+        for (var i = 0; i < pool.Length; i++)
+            strips[next[pool[i].Length][pool[i].Breadth]++] = i;
     }
 
     /// <summary>First place of each breadth.</summary>
@@ -70,9 +61,6 @@ internal sealed class StripShelf
 
     /// <summary>A length by its number, the shortest being 0.</summary>
     public long LengthOf(int rank) => lengths[rank];
-
-    /// <summary>Number of a strip's length among all lengths.</summary>
-    public int RankOf(int strip) => ranks[strip];
 
     /// <summary>Places that strips no longer than such a length take up to, for each breadth.</summary>
     public ReadOnlySpan<int> EndsOf(int rank) => ends.AsSpan(rank * breadths, breadths);

@@ -16,9 +16,9 @@ internal sealed class WideningSearch(
     /// <summary>First distance looked at, as a part of the bound.</summary>
     private const int FirstPart = 250;
 
-    /// <summary>Where so few sections are listed, the distance is made larger by more.</summary>
+    /// <summary>Where so few sections are listed, the distance is made larger by more; where they are so many, by less.</summary>
     private const int FewListed = 500;
-    private const int MuchWider = 4;
+    private const int ManyListed = 5_000;
 
     /// <summary>How long a plan is looked for among the sections the prices came from.</summary>
     private const int KnownLooks = 3_000;
@@ -45,7 +45,7 @@ internal sealed class WideningSearch(
                 break;
             if (width >= most)
                 return new(true, best);
-            width = Int128.Min(most, width * (listed.Count < FewListed ? MuchWider : 2));
+            width = Int128.Min(most, Wider(width, listed.Count));
         }
 
         return new(false, best);
@@ -88,6 +88,14 @@ internal sealed class WideningSearch(
             most = Int128.Min(most, Above(plan.Cost, plan.LengthUsed));
         return plan;
     }
+
+    private static Int128 Wider(Int128 width, int listed) =>
+        listed switch
+        {
+            < FewListed => width * 4,
+            < ManyListed => width * 2,
+            _ => width * 8 / 5,
+        };
 
     private static long Whole(Int128 cost) => (long)Int128.Min(cost, long.MaxValue / 4);
 
