@@ -120,6 +120,33 @@ internal sealed class Taste
                 : byLines;
     }
 
+    /// <summary>
+    /// Compares ways to have the same blanks by sawing, lines and length; lines are counted only where nothing before them
+    /// decides.
+    /// </summary>
+    public int Compare<TWay>(
+        (TWay Way, long Effort, long Length) a,
+        (TWay Way, long Effort, long Length) b,
+        Func<TWay, long> linesOf
+    )
+    {
+        if (!CostMatters)
+            return 0;
+        foreach (var goal in inner)
+        {
+            var by = goal switch
+            {
+                PlanGoal.SawingEffort => a.Effort.CompareTo(b.Effort),
+                PlanGoal.Lines => linesOf(a.Way).CompareTo(linesOf(b.Way)),
+                _ => a.Length.CompareTo(b.Length),
+            };
+            if (by != 0)
+                return by;
+        }
+
+        return 0;
+    }
+
     /// <summary>Compares finished boards: costs and length used.</summary>
     public int Compare(Cost a, long lengthA, Cost b, long lengthB)
     {

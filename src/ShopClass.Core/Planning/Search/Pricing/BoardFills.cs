@@ -14,7 +14,7 @@ internal sealed class BoardFills
     private readonly IReadOnlyList<Column> columns;
     private readonly BlankOrder order;
     private readonly Taste taste;
-    private readonly ColumnLines lines;
+    private readonly Func<Fill, long> linesOf;
     private readonly Steps steps;
     private readonly BlankIndex index;
     private readonly List<Fill> fills = [];
@@ -37,7 +37,8 @@ internal sealed class BoardFills
     )
     {
         (this.packing, this.columns, this.order) = (packing, columns, order);
-        (this.taste, this.lines, this.steps) = (taste, lines, steps);
+        (this.taste, this.steps) = (taste, steps);
+        linesOf = fill => SectionsOf(fill).Sum(lines.Of);
         index = new(packing);
         byMissing = [.. Enumerable.Range(0, packing.Kinds + 1).Select(_ => new List<int>())];
     }
@@ -91,18 +92,12 @@ internal sealed class BoardFills
         return true;
     }
 
-    /// <summary>Compares what two fills cost; lines are counted only where sawing does not decide.</summary>
-    public int Compare(Fill a, Fill b)
-    {
-        if (!taste.CostMatters)
-            return 0;
-        return a.Effort != b.Effort && taste.Inner[0] is PlanGoal.SawingEffort
-            ? a.Effort.CompareTo(b.Effort)
-            : taste.Compare(CostOf(a), a.Span, CostOf(b), b.Span);
-    }
+    /// <summary>Compares what two fills cost and use.</summary>
+    public int Compare(Fill a, Fill b) =>
+        taste.Compare((a, a.Effort, a.Span), (b, b.Effort, b.Span), linesOf);
 
     /// <summary>Sawing and lines of a fill.</summary>
-    public Cost CostOf(Fill fill) => new(fill.Effort, SectionsOf(fill).Sum(lines.Of));
+    public Cost CostOf(Fill fill) => new(fill.Effort, linesOf(fill));
 
     /// <summary>The sections of a fill, the last first.</summary>
     public IEnumerable<int> SectionsOf(Fill fill)

@@ -46,13 +46,6 @@ internal sealed class CoverStates(Taste taste, Func<Placed?, long> linesOf, Step
     }
 
     /// <summary>Compares what two ways cost and use; what they are completed with adds the same to both.</summary>
-    private int Compare(Placed? a, long lengthA, Placed? b, long lengthB)
-    {
-        if (!taste.CostMatters)
-            return 0;
-        var (effortA, effortB) = (a?.Effort ?? 0, b?.Effort ?? 0);
-        return effortA != effortB && taste.Inner[0] is PlanGoal.SawingEffort
-            ? effortA.CompareTo(effortB)
-            : taste.Compare(new(effortA, linesOf(a)), lengthA, new(effortB, linesOf(b)), lengthB);
-    }
+    private int Compare(Placed? a, long lengthA, Placed? b, long lengthB) =>
+        taste.Compare((a, a?.Effort ?? 0, lengthA), (b, b?.Effort ?? 0, lengthB), linesOf);
 }
