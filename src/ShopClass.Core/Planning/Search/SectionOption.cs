@@ -125,13 +125,21 @@ internal sealed class Taste
     /// decides.
     /// </summary>
     public int Compare<TWay>(
-        (TWay Way, long Effort, long Length) a,
-        (TWay Way, long Effort, long Length) b,
+        (TWay Way, Int128 Effort, long Length) a,
+        (TWay Way, Int128 Effort, long Length) b,
+        Func<TWay, long> linesOf
+    ) => CostMatters ? InOrder(a, b, linesOf) : 0;
+
+    /// <summary>Compares finished boards: costs and length used.</summary>
+    public int Compare(Cost a, long lengthA, Cost b, long lengthB) =>
+        InOrder((a, a.Effort, lengthA), (b, b.Effort, lengthB), static c => c.Lines);
+
+    private int InOrder<TWay>(
+        (TWay Way, Int128 Effort, long Length) a,
+        (TWay Way, Int128 Effort, long Length) b,
         Func<TWay, long> linesOf
     )
     {
-        if (!CostMatters)
-            return 0;
         foreach (var goal in inner)
         {
             var by = goal switch
@@ -139,24 +147,6 @@ internal sealed class Taste
                 PlanGoal.SawingEffort => a.Effort.CompareTo(b.Effort),
                 PlanGoal.Lines => linesOf(a.Way).CompareTo(linesOf(b.Way)),
                 _ => a.Length.CompareTo(b.Length),
-            };
-            if (by != 0)
-                return by;
-        }
-
-        return 0;
-    }
-
-    /// <summary>Compares finished boards: costs and length used.</summary>
-    public int Compare(Cost a, long lengthA, Cost b, long lengthB)
-    {
-        foreach (var goal in inner)
-        {
-            var by = goal switch
-            {
-                PlanGoal.SawingEffort => a.Effort.CompareTo(b.Effort),
-                PlanGoal.Lines => a.Lines.CompareTo(b.Lines),
-                _ => lengthA.CompareTo(lengthB),
             };
             if (by != 0)
                 return by;

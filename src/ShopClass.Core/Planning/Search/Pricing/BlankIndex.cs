@@ -14,20 +14,18 @@ internal sealed class BlankIndex(Packing packing)
     private readonly List<int> taken = [];
     private ulong[] bits = [];
     private ulong[] found = [];
+    private int words;
     private int size;
     private int count;
     private int word;
     private ulong free;
 
-    /// <summary>How many words have a bit for each of the sections.</summary>
-    public int Words { get; private set; }
-
     /// <summary>Starts the index anew, for so many sections that hold nothing yet.</summary>
     public void Clear(int sections)
     {
-        Words = (sections + WordBits - 1) / WordBits;
+        words = (sections + WordBits - 1) / WordBits;
         Array.Clear(bits, 0, size);
-        size = Words * first[^1];
+        size = words * first[^1];
         if (bits.Length < size)
             bits = new ulong[2 * size];
     }
@@ -39,31 +37,29 @@ internal sealed class BlankIndex(Packing packing)
         while (packed != 0)
         {
             var kind = packing.FirstKind(packed);
-            var row = first[kind] * Words + at;
-            for (var n = packing.Count(packed, kind); n > 0; n--, row += Words)
+            var row = first[kind] * words + at;
+            for (var n = packing.Count(packed, kind); n > 0; n--, row += words)
                 bits[row] |= bit;
             packed &= ~packing.Mask(kind);
         }
     }
 
-    /// <summary>
-    /// Finds those that hold no more than is left of the kinds in a section; how many looks that takes.
-    /// </summary>
-    public int Find(ulong section, ulong left)
+    /// <summary>Finds those that hold only what is left; how many looks that takes.</summary>
+    public int Find(ulong left)
     {
-        if (found.Length < Words)
-            found = new ulong[2 * Words];
-        var set = found.AsSpan(0, Words);
+        if (found.Length < words)
+            found = new ulong[2 * words];
+        var set = found.AsSpan(0, words);
         set.Fill(ulong.MaxValue);
-        var looks = Words;
-        while (section != 0)
+        var looks = words;
+        for (var gone = packing.All - left; gone != 0; )
         {
-            var kind = packing.FirstKind(section);
-            section &= ~packing.Mask(kind);
-            var row = bits.AsSpan((first[kind] + packing.Count(left, kind)) * Words, Words);
+            var kind = packing.FirstKind(gone);
+            gone &= ~packing.Mask(kind);
+            var row = bits.AsSpan((first[kind] + packing.Count(left, kind)) * words, words);
             for (var w = 0; w < set.Length; w++)
                 set[w] &= ~row[w];
-            looks += Words;
+            looks += words;
         }
 
         return looks;
@@ -94,7 +90,7 @@ internal sealed class BlankIndex(Packing packing)
         {
             var some = packing.Count(left, k);
             if (some < packing.Count(packing.All, k))
-                taken.Add((first[k] + some) * Words);
+                taken.Add((first[k] + some) * words);
         }
 
         (count, word, free) = (among, -1, 0);

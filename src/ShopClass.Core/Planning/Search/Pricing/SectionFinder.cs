@@ -160,7 +160,7 @@ internal sealed class SectionFinder
         items.Clear();
         var index = near.Index;
         var all = near.All;
-        looks += index.Find(pool.Strips[lead].Packed, left);
+        looks += index.Find(left);
         var ripped = loss + rip * length;
         foreach (var b in near.Breadths)
         {
@@ -203,7 +203,11 @@ internal sealed class SectionFinder
                 continue;
             var mayGoOn = next <= sums.LastWithRoom;
             if (mayGoOn && !isBounded)
-                isBounded = Bound(level);
+            {
+                Bound(level);
+                isBounded = true;
+            }
+
             if (now + (mayGoOn ? level.Bounds.Least(next) : 0) > limit)
                 continue;
             chosen.Add(near.All[strip.Near].Strip);
@@ -216,14 +220,13 @@ internal sealed class SectionFinder
     }
 
     /// <summary>Works out what the strips of a level may add, each as often as it pleases.</summary>
-    private bool Bound(Level level)
+    private void Bound(Level level)
     {
         level.Bounds.Clear();
         foreach (ref readonly var item in CollectionsMarshal.AsSpan(level.Items))
             level.Bounds.Note(item.Breadth, item.Worth);
         level.Bounds.Start(rip * length);
         looks += level.Items.Count;
-        return true;
     }
 
     /// <summary>Puts those of a level, from one on, that still fit and might do on the next; false where there are none.</summary>
