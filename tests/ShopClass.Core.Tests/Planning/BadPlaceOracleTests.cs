@@ -21,38 +21,45 @@ public class BadPlaceOracleTests
         ).Array[1, 3],
         Gen.Select(Gen.Int[7, 12], Gen.Int[3, 5], Gen.Int[0, 1], Gen.Int[0, 1]),
         Gen.Select(Gen.Int[0, 1], Gen.Int[0, 2], Gen.Int[1, 3]),
-        (sizes, bad, wood, rules) =>
-            Wood.Ask(
-                Wood.Bare(Unit * rules.Item1) with
-                {
-                    LengthAllowance = Unit * rules.Item2,
-                    NarrowestOffcut = Unit * rules.Item3,
-                },
-                [
-                    Wood.Board("1", Wood.Mm(20), Unit * wood.Item2, Unit * wood.Item1) with
-                    {
-                        TrimStart = Unit * wood.Item3,
-                        TrimEnd = Unit * wood.Item4,
-                        Defects = [.. bad.Select(b => Bad(b, wood.Item1, wood.Item2))],
-                    },
-                ],
-                [
-                    .. sizes.Select(
-                        (s, i) =>
-                            Wood.Part(
-                                $"{(char)('A' + i)}",
-                                1,
-                                Wood.Mm(20),
-                                Unit * s.Item2,
-                                Unit * s.Item1
-                            ) with
-                            {
-                                AcceptsHiddenDefect = s.Item3,
-                            }
-                    ),
-                ]
-            )
+        Ask
     );
+
+    private static PlanningRequest Ask(
+        (int Along, int Across, bool MayHide)[] sizes,
+        (int From, int Near, int Along, int Across, DefectReach Reach)[] bad,
+        (int Length, int Width, int TrimStart, int TrimEnd) wood,
+        (int Kerf, int Allowance, int NarrowestOffcut) rules
+    ) =>
+        Wood.Ask(
+            Wood.Bare(Unit * rules.Kerf) with
+            {
+                LengthAllowance = Unit * rules.Allowance,
+                NarrowestOffcut = Unit * rules.NarrowestOffcut,
+            },
+            [
+                Wood.Board("1", Wood.Mm(20), Unit * wood.Width, Unit * wood.Length) with
+                {
+                    TrimStart = Unit * wood.TrimStart,
+                    TrimEnd = Unit * wood.TrimEnd,
+                    Defects = [.. bad.Select(b => Bad(b, wood.Length, wood.Width))],
+                },
+            ],
+            [
+                .. sizes.Select(
+                    (s, i) =>
+                        Wood.Part(
+                            $"{(char)('A' + i)}",
+                            1,
+                            Wood.Mm(20),
+                            Unit * s.Across,
+                            Unit * s.Along
+                        ) with
+                        {
+                            AcceptsHiddenDefect = s.MayHide,
+                        }
+                ),
+            ]
+        );
 
     private static Defect Bad(
         (int From, int Near, int Along, int Across, DefectReach Reach) bad,
@@ -213,5 +220,34 @@ public class BadPlaceOracleTests
             proven.Count(p => p) > proven.Count / 2,
             $"{proven.Count(p => p)} of {proven.Count}"
         );
+    }
+
+    /// <summary>
+    /// Two blanks begin past the same knot, so that one line sets out both, though one of them would have clear wood beside it from
+    /// the section's beginning.
+    /// </summary>
+    [Fact]
+    public void A_blank_begins_farther_on_where_that_saves_a_line()
+    {
+        var request = Ask(
+            [(4, 2, false), (3, 1, true), (4, 2, true)],
+            [
+                (7, 3, 1, 1, DefectReach.MarkedFace),
+                (0, 2, 2, 2, DefectReach.Through),
+                (6, 1, 2, 1, DefectReach.Through),
+            ],
+            (11, 5, 0, 0),
+            (0, 2, 1)
+        ) with
+        {
+            Goals = [PlanGoal.SawingEffort, PlanGoal.Lines, PlanGoal.LengthUsed],
+        };
+
+        var plan = Wood.Plan(request);
+
+        Assert.True(plan.IsBestPossible);
+        Assert.Equal(5, plan.Goals.Single(g => g.Goal == PlanGoal.Lines).Value);
+        var blanks = plan.Boards[0].Sections.Single().Strips.SelectMany(s => s.Blanks);
+        Assert.Equal(2, blanks.Count(b => b.From == Unit * 2));
     }
 }

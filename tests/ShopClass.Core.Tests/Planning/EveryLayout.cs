@@ -10,7 +10,8 @@ namespace ShopClass.Core.Tests.Planning;
 /// </summary>
 /// <remarks>
 /// A strip is at least as wide as its widest blank; the surplus all strips of a section keep is less than an offcut worth
-/// keeping with its kerf. Blanks of a strip lie end to end from the section's beginning where they can. The last blank of a strip may reach to the section's end, by no more than the length allowance.
+/// keeping with its kerf. Blanks of a strip may lie with gaps, but end to end where the board is clear between its trims. The last blank of a strip may reach to the section's end, by no
+/// more than the length allowance.
 /// </remarks>
 internal sealed class EveryLayout(
     (int Along, int Across, bool MayHide)[] blanks,
@@ -27,6 +28,7 @@ internal sealed class EveryLayout(
     /// <summary>Sawing (rips weigh 3, crosscuts 4), lines, and how far from the board's start it reaches.</summary>
     public readonly record struct Worth(long Sawing, int Lines, int Length);
 
+    private readonly bool isClear = !bad.Any(b => b.From < end && b.To > start);
     private readonly Dictionary<(int, int), Worth?> known = [];
     private readonly Dictionary<(int, int, int, int, int), HashSet<(int, int)>> strips = [];
     private readonly Dictionary<(int, int, int), HashSet<(long, int)>> sections = [];
@@ -158,9 +160,7 @@ internal sealed class EveryLayout(
         if (strips.TryGetValue((some, from, to, near, far), out var found))
             return found;
         found = [];
-        Along(some, from, (to, near, far), (true, 0, 0), found);
-        if (found.Count == 0)
-            Along(some, from, (to, near, far), (false, 0, 0), found);
+        Along(some, from, (to, near, far), (0, 0), found);
         strips.Add((some, from, to, near, far), found);
         return found;
     }
@@ -169,7 +169,7 @@ internal sealed class EveryLayout(
         int left,
         int ready,
         (int To, int Near, int Far) strip,
-        (bool EndToEnd, int Cuts, int Marks) sum,
+        (int Cuts, int Marks) sum,
         HashSet<(int, int)> found
     )
     {
@@ -183,7 +183,7 @@ internal sealed class EveryLayout(
         {
             if ((left >> i & 1) == 0)
                 continue;
-            var last = sum.EndToEnd ? ready : strip.To;
+            var last = isClear ? ready : strip.To;
             for (var at = ready; at <= last && at + blanks[i].Along <= strip.To; at++)
             {
                 var until = at + blanks[i].Along;

@@ -3,7 +3,7 @@ namespace ShopClass.Core.Planning.Search.BadPlaces;
 /// <summary>The fewest different crosscut lines inside a section, of the ways its strips can be laid out.</summary>
 internal static class LeastLines
 {
-    private const int MostTogether = 600;
+    private const int MostTogether = 2000;
 
     /// <summary>
     /// Never more than there are: two cuts are taken to fall together where they may do so, for a section that ends there or as

@@ -117,16 +117,12 @@ internal sealed class SectionEnds
             // Lines take long to count: only where it may come to them.
             if (outcomes.Exists(o => Beats(o, outcome)))
                 continue;
-            var lines = Lines(
-                option,
-                from,
-                places[i],
-                at.Before(i + 1) - places[i],
-                meets,
-                outcome
-            );
-            Add(outcomes, outcome with { Cost = costs[i] with { Lines = lines } });
-            isKnown = lines == costs[i].Lines;
+            var reach = at.Before(i + 1) - places[i];
+            var (here, later) = Lines(option, meets, outcome, reach);
+            Add(outcomes, outcome with { Cost = costs[i] with { Lines = here } });
+            if (later < here)
+                Add(outcomes, Later(outcome, later));
+            isKnown = later == costs[i].Lines;
         }
     }
 
@@ -233,30 +229,43 @@ internal sealed class SectionEnds
         return CostOf(rips, length, crosscut, most);
     }
 
+    /// <summary>The section that ends at least a tick later, with so many lines.</summary>
+    private Outcome Later(Outcome outcome, long lines) =>
+        outcome with
+        {
+            To = outcome.To + 1,
+            Room = outcome.Room - 1,
+            Cost = new(outcome.Cost.Effort + Slope(outcome.Rips), lines),
+        };
+
     /// <summary>
-    /// The fewest lines; where lines come first, or there are too many ways, inside the section only those of the strip with the
-    /// most cuts.
+    /// The fewest lines where the section ends there, and where it ends so much later at most. Where lines come first, or there
+    /// are too many ways, inside the section only those of the strip with the most cuts.
     /// </summary>
-    private long Lines(
+    private (long Here, long Later) Lines(
         SectionOption option,
-        long from,
-        long to,
-        long reach,
         int[] meets,
-        Outcome outcome
+        Outcome outcome,
+        long reach
     )
     {
+        var simple = (outcome.Cost.Lines, outcome.Cost.Lines);
         if (meets.Length == 1 || taste.LinesFirst)
-            return outcome.Cost.Lines;
+            return simple;
         var choices = new IReadOnlyList<StripLayout>[meets.Length];
         for (var i = 0; i < meets.Length; i++)
         {
-            if (Layouts.All(option.Strips[i], from, to, meets[i]) is not { } all)
-                return outcome.Cost.Lines;
+            var all = Layouts.All(option.Strips[i], outcome.From, outcome.To, meets[i]);
+            if (all is null)
+                return simple;
             choices[i] = all;
         }
 
-        return 1 + outcome.Rips + LeastLines.Of(choices, reach);
+        var before = 1 + outcome.Rips;
+        var here = before + LeastLines.Of(choices, 0);
+        return reach == 0 || here == outcome.Cost.Lines
+            ? (here, here)
+            : (here, before + LeastLines.Of(choices, reach));
     }
 
     private Cost CostOf(int rips, long length, Int128 crosscut, int inside)

@@ -3,7 +3,7 @@ namespace ShopClass.Core.Planning.Search.BadPlaces;
 /// <summary>Lays sections out between two places on a board with bad places, for as little as that takes.</summary>
 internal sealed class SectionLayouts
 {
-    private const int MostTogether = 400;
+    private const int MostTogether = 2000;
     private readonly Stock stock;
     private readonly SectionFit fit;
     private readonly PlanWriter writer;
@@ -23,15 +23,15 @@ internal sealed class SectionLayouts
     {
         if (to > stock.End)
             return null;
+        (DraftSection Section, Cost Cost)? best = null;
         var bad = fit.Ways.Between(from, to);
         if (bad == 0 && to == from + option.Length)
         {
             var shared = SharedLines.Fewest(option.Strips, option.Length, leeway);
             var cost = option.Cost with { Lines = 1 + fit.Ways.Rips(option) + shared };
-            return (ClearDraft.Place(option, stock, from, leeway), cost);
+            best = (ClearDraft.Place(option, stock, from, leeway), cost);
         }
 
-        (DraftSection Section, Cost Cost)? best = null;
         foreach (var way in fit.Ways.All(option, bad))
         {
             if (!way.IsByRule || Together(option, way, from, to, bad) is not { } lays)

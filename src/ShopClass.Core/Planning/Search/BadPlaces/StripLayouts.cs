@@ -31,13 +31,13 @@ internal sealed record StripLayout(IReadOnlyList<DraftBlank> Blanks, IReadOnlyLi
 
 /// <summary>
 /// Lays a strip's blanks between two places with as few crosscuts as that takes: blanks end to end are a run, and each run lies
-/// as near to the start as bad wood lets it, the last one else so that it ends with the section. Where all blanks can lie end to
-/// end from the section's beginning, they do.
+/// as near to the start as bad wood lets it, the last one else so that it ends with the section. All ways include a gap in place
+/// of the cut at the end, and gaps of no length, since moving the run on from there may save a line; one way has neither.
 /// </summary>
 internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
 {
-    private const int MostKept = 24;
-    private const int MostLooks = 600;
+    private const int MostKept = 60;
+    private const int MostLooks = 2000;
     private const int MostLooksForOne = 50_000;
     private readonly Dictionary<(int, long, long, int), StripLayout?> single = [];
     private readonly Dictionary<(int, long, long, int), IReadOnlyList<StripLayout>?> several = [];
@@ -87,7 +87,11 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
             return layouts;
         isOneEnough = false;
         Search(some, start, end, meets);
-        layouts = looks > MostLooks || found.Count is 0 or > MostKept ? null : [.. found];
+        // Without gaps first: of two that are as good, the plainer.
+        layouts =
+            looks > MostLooks || found.Count is 0 or > MostKept
+                ? null
+                : [.. found.OrderBy(l => l.Marks.Any(m => m.Moves is not MarkMoves.Not))];
         several.Add(key, layouts);
         return layouts;
     }
@@ -114,7 +118,7 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
         mostCuts = reach.Cuts(end);
         if (mostCuts < 0)
             return;
-        mostGaps = reach.IsStraight ? 0 : mostCuts - order.Length + 1;
+        mostGaps = isOneEnough && reach.IsStraight ? 0 : mostCuts - order.Length + 1;
         Grow(0, 1, strip.Length + stock.CrosscutKerf);
     }
 
@@ -168,7 +172,7 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
 
             // A gap of no length is none, unless what comes after moves on.
             order[count] = blank;
-            if (runCount <= mostGaps && next < pastAllBad)
+            if (runCount <= mostGaps && !(isOneEnough && next >= pastAllBad))
             {
                 begins[runCount] = runs.Shift(order.AsSpan(count, 1), next, bad);
                 firsts[runCount] = count;
@@ -243,8 +247,13 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
         var ends = false;
         for (var i = 0; i < order.Length; i++)
         {
+            var isMoved = false;
             while (run + 1 < runCount && firsts[run + 1] == i)
+            {
                 at = begins[++run];
+                isMoved = !isOneEnough;
+            }
+
             var end = at + order[i].Along;
             if (
                 i == order.Length - 1
@@ -254,7 +263,7 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
             )
                 end = to;
             ends = end == to;
-            if (at > ready)
+            if (at > ready || isMoved)
                 marks.Add(Of(at, run));
             if (end < to)
                 marks.Add(Of(end, run));
