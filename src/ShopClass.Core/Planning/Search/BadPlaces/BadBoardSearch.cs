@@ -28,9 +28,15 @@ internal sealed class BadBoardSearch
     private readonly PriorityQueue<Waiting, Rank> open;
     private readonly int limit;
     private int made;
-    private (Cost Cost, long Length)? least;
     private (Cost Cost, long Length)? have;
 
+    /// <param name="bench">What is asked.</param>
+    /// <param name="lattice">Its choices of blanks.</param>
+    /// <param name="clear">What they cost at least on clear wood.</param>
+    /// <param name="stock">The board.</param>
+    /// <param name="options">The sections that may be used.</param>
+    /// <param name="steps">Counts the looks.</param>
+    /// <param name="limit">How many steps may be taken by its end.</param>
     public BadBoardSearch(
         Bench bench,
         Lattice lattice,
@@ -44,7 +50,7 @@ internal sealed class BadBoardSearch
         (this.lattice, this.clear, this.stock, this.options) = (lattice, clear, stock, options);
         (this.steps, this.limit) = (steps, limit);
         taste = new(bench);
-        fit = new(bench, stock, steps);
+        fit = new(bench, stock, steps, CanImprove);
         gap = fit.Gap;
         layouts = new(bench, stock, fit);
         nodes = new List<Node>?[lattice.Size];
@@ -89,44 +95,60 @@ internal sealed class BadBoardSearch
         Func<IReadOnlyList<DraftSection>, (Cost Cost, long Length)?> tryOut
     )
     {
-        var laid = 0;
         have = known;
+        if (taste.LinesFirst)
+            return FromStart(tryOut, MostLaidOut);
+        // Lines take long to count: only once it has come to them, with a plan known that is as good up to there.
+        var rough = FromStart(tryOut, 1);
+        if (!rough.IsWhole || rough.Least is not { } bound || IsReached(bound))
+            return rough;
+        fit.CountLines();
+        var whole = FromStart(tryOut, MostLaidOut);
+        var isHigher =
+            whole.Least is { } l && taste.Compare(l.Cost, l.Length, bound.Cost, bound.Length) > 0;
+        return whole.IsWhole || isHigher ? whole : whole with { Least = bound };
+    }
+
+    private BadBoardAnswer FromStart(
+        Func<IReadOnlyList<DraftSection>, (Cost Cost, long Length)?> tryOut,
+        int mostLaidOut
+    )
+    {
+        Array.Clear(nodes);
+        open.Clear();
+        (Cost Cost, long Length)? least = null;
+        var laid = 0;
         Add(new(0, stock.Start - stock.CrosscutKerf, 0, 0, default, null, default, null));
         while (open.TryDequeue(out var waiting, out var rank))
         {
-            if (have is { } h && taste.Compare(h.Cost, h.Length, rank.Cost, rank.Length) <= 0)
+            var bound = (rank.Cost, rank.Length);
+            if (IsReached(bound))
                 return new(true, least ?? have);
             var node = waiting.Node;
             if (node.IsBeaten)
                 continue;
             if (!steps.Take() || steps.Taken >= limit)
-                return new(false, least ?? (rank.Cost, rank.Length));
+                return new(false, least ?? bound);
             if (waiting.Option is not null)
-            {
                 TakeUp(waiting);
-                continue;
-            }
-
-            if (node.Code == lattice.All)
+            else if (node.Code != lattice.All)
+                Expand(node);
+            else
             {
-                if (laid++ >= MostLaidOut)
-                    return new(true, least ?? (rank.Cost, rank.Length));
+                least ??= bound;
                 if (layouts.Lay(node) is { } sections)
                     have = tryOut(sections);
-                if (
-                    have is { } best
-                    && taste.Compare(best.Cost, best.Length, rank.Cost, rank.Length) <= 0
-                )
-                    return new(true, least ?? have);
-                least ??= (rank.Cost, rank.Length);
-                continue;
+                if (IsReached(bound) || ++laid == mostLaidOut)
+                    return new(true, least);
             }
-
-            Expand(node);
         }
 
         return new(true, least ?? have);
     }
+
+    /// <summary>Whether the best plan known is as good as a bound.</summary>
+    private bool IsReached((Cost Cost, long Length) bound) =>
+        have is { } h && taste.Compare(h.Cost, h.Length, bound.Cost, bound.Length) <= 0;
 
     private int Compare(Rank a, Rank b)
     {
@@ -160,7 +182,7 @@ internal sealed class BadBoardSearch
         var end = waiting.From + option.Length;
         if (end > stock.End || Rate(code, end, node.Cost + cost + option.Cost) is not { } rate)
             return;
-        if (have is { } h && taste.Compare(h.Cost, h.Length, rate.Cost, rate.Length) <= 0)
+        if (IsReached(rate))
             return;
         open.Enqueue(waiting, new(rate.Cost, rate.Length, Left(code) + 1, made++));
     }
@@ -232,11 +254,23 @@ internal sealed class BadBoardSearch
             : null;
     }
 
+    /// <summary>Whether a section of that cost that ends there can be of a plan better than the best known, the rest on clear wood.</summary>
+    private bool CanImprove(SectionOption option, Cost cost, long end)
+    {
+        if (have is not { } h)
+            return true;
+        var others = lattice.All - option.Code;
+        if (others == 0)
+            return taste.Compare(cost, end, h.Cost, h.Length) < 0;
+        return clear.Least(others, stock.Usable) is { } rest
+            && taste.Compare(cost + rest.Cost, end, h.Cost, h.Length) < 0;
+    }
+
     private void Add(Node node)
     {
         if (Rate(node.Code, node.End, node.Cost) is not { } rate)
             return;
-        if (have is { } h && taste.Compare(h.Cost, h.Length, rate.Cost, rate.Length) <= 0)
+        if (IsReached(rate))
             return;
         var list = nodes[node.Code] ??= [];
         steps.Take(1 + list.Count / 8);

@@ -4,6 +4,7 @@ namespace ShopClass.Core.Planning.Search.BadPlaces;
 internal static class LeastLines
 {
     private const int MostTogether = 2000;
+    private const int TogetherInLook = 8;
 
     /// <summary>
     /// Never more than there are: two cuts are taken to fall together where they may do so, for a section that ends there or as
@@ -11,32 +12,44 @@ internal static class LeastLines
     /// </summary>
     /// <param name="choices">For each strip the ways to lay it out.</param>
     /// <param name="reach">How much later the section may end.</param>
-    public static int Of(IReadOnlyList<StripLayout>[] choices, long reach)
+    /// <param name="steps">Counts the looks.</param>
+    public static int Of(StripLayout[][] choices, long reach, Steps steps)
     {
         var most = choices.Max(c => c[0].Cuts);
         var product = 1L;
         foreach (var choice in choices)
         {
-            product *= choice.Count;
+            product *= choice.Length;
             if (product > MostTogether)
                 return most;
         }
 
         var fewest = int.MaxValue;
-        for (var n = 0L; n < product && fewest > most; n++)
+        var chosen = new int[choices.Length];
+        var these = choices.Select(c => c[0]).ToArray();
+        var looked = 0;
+        for (var turned = 0; turned >= 0 && fewest > most; looked++)
         {
-            var rest = n;
-            var these = new StripLayout[choices.Length];
-            for (var i = 0; i < these.Length; i++)
-            {
-                these[i] = choices[i][(int)(rest % choices[i].Count)];
-                rest /= choices[i].Count;
-            }
-
             fewest = Math.Min(fewest, Of(these, reach));
+            turned = Turn(choices, chosen, these);
         }
 
+        steps.Take(1 + looked / TogetherInLook);
         return Math.Max(most, fewest);
+    }
+
+    /// <summary>Goes on to the next ways taken together; -1 after the last.</summary>
+    private static int Turn(StripLayout[][] choices, int[] chosen, StripLayout[] these)
+    {
+        for (var i = 0; i < chosen.Length; i++)
+        {
+            chosen[i] = (chosen[i] + 1) % choices[i].Length;
+            these[i] = choices[i][chosen[i]];
+            if (chosen[i] > 0)
+                return i;
+        }
+
+        return -1;
     }
 
     /// <summary>All cuts, less those of each strip that may fall on another's, but for the strip that has most of these.</summary>
@@ -48,15 +61,10 @@ internal static class LeastLines
         for (var i = 0; i < layouts.Length; i++)
         {
             var own = 0;
-            foreach (var mark in layouts[i].Marks)
+            foreach (ref readonly var mark in layouts[i].Marks.AsSpan())
             {
-                for (var j = 0; j < layouts.Length; j++)
-                {
-                    if (j == i || !layouts[j].Marks.Any(m => MayMeet(mark, m, reach)))
-                        continue;
+                if (MayMeetAny(mark, layouts, i, reach))
                     own++;
-                    break;
-                }
             }
 
             cuts += layouts[i].Cuts;
@@ -67,7 +75,23 @@ internal static class LeastLines
         return cuts - (shared - most);
     }
 
-    private static bool MayMeet(Mark a, Mark b, long reach) =>
+    private static bool MayMeetAny(in Mark mark, StripLayout[] layouts, int own, long reach)
+    {
+        for (var i = 0; i < layouts.Length; i++)
+        {
+            if (i == own)
+                continue;
+            foreach (ref readonly var other in layouts[i].Marks.AsSpan())
+            {
+                if (MayMeet(mark, other, reach))
+                    return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool MayMeet(in Mark a, in Mark b, long reach) =>
         (a.Moves, b.Moves) switch
         {
             (MarkMoves.Not, MarkMoves.Not) => a.From == b.From,

@@ -19,16 +19,34 @@ internal sealed class SectionEnds
     private readonly Taste taste;
     private readonly StripRuns runs;
     private readonly long leeway;
+    private readonly List<long> places = [];
+    private readonly List<Cost> costs = [];
+    private readonly Func<SectionOption, Cost, long, bool> canImprove;
 
-    public SectionEnds(Bench bench, Stock stock, Steps steps)
+    /// <param name="bench">What is asked.</param>
+    /// <param name="stock">The board.</param>
+    /// <param name="steps">Counts the looks.</param>
+    /// <param name="canImprove">Whether a section of that cost that ends there can be of a plan better than the best known.</param>
+    public SectionEnds(
+        Bench bench,
+        Stock stock,
+        Steps steps,
+        Func<SectionOption, Cost, long, bool> canImprove
+    )
     {
-        (this.stock, this.steps) = (stock, steps);
+        (this.stock, this.steps, this.canImprove) = (stock, steps, canImprove);
         taste = new(bench);
         leeway = bench.Request.Rules.LengthAllowance.Ticks;
         runs = new(bench, stock, leeway, steps);
         Layouts = new(stock, runs, leeway);
         Gap = new((Int128)Score.CrosscutWeight * stock.Width * stock.Board.Thickness.Ticks, 1);
     }
+
+    /// <summary>
+    /// Whether lines inside a section are counted of all its strips together, which takes long, and not those of the strip with
+    /// the most cuts alone. Where lines come first, never.
+    /// </summary>
+    public bool CountsLines { get; set; }
 
     /// <summary>What a gap before a section costs: one more crosscut right across.</summary>
     public Cost Gap { get; }
@@ -52,8 +70,8 @@ internal sealed class SectionEnds
             return;
         var gapped = Gapped(reaches);
         var last = LastWorth(option, from, soonest, rips, reaches);
-        var places = Places(option, from, soonest, last, meets);
-        var costs = new List<Cost>();
+        FindPlaces(option, from, soonest, last, meets);
+        costs.Clear();
         Cost? best = null;
         foreach (var outcome in outcomes)
             best = best is { } b && taste.Compare(b, outcome.Cost) <= 0 ? b : outcome.Cost;
@@ -71,27 +89,24 @@ internal sealed class SectionEnds
                 best = cost;
         }
 
-        var ends = new Ends(from, rips, places, costs, last);
-        Note(option, meets, ends, outcomes);
+        Note(option, meets, new(from, rips, last), outcomes);
     }
 
-    /// <summary>Costs at places, the last of which are as far as they are worth it.</summary>
-    private sealed record Ends(long From, int Rips, List<long> Places, List<Cost> Costs, long Last)
-    {
-        /// <summary>The last place before the one with this number.</summary>
-        public long Before(int place) => place < Places.Count ? Places[place] - 1 : Last;
-    }
+    /// <summary>Where a section begins, its rips, and the last place it is worth ending at.</summary>
+    private readonly record struct Extent(long From, int Rips, long Last);
 
-    private void Note(SectionOption option, int[] meets, Ends at, List<Outcome> outcomes)
+    private void Note(SectionOption option, int[] meets, Extent at, List<Outcome> outcomes)
     {
-        var (from, rips, places, costs) = (at.From, at.Rips, at.Places, at.Costs);
+        var (from, rips, last) = at;
+        // The last place before the one with this number.
+        long Before(int place) => place < places.Count ? places[place] - 1 : last;
         // As far as a place's cost holds, found from the last place back.
         bool HoldsAt(int place, int later) =>
             taste.Compare(
                 costs[later],
                 costs[place] + new Cost(Slope(rips) * (places[later] - places[place]), 0)
             ) <= 0;
-        var holds = new int[costs.Count];
+        var holds = costs.Count <= 64 ? stackalloc int[costs.Count] : new int[costs.Count];
         for (var i = costs.Count - 1; i >= 0; i--)
         {
             var until = i;
@@ -110,14 +125,17 @@ internal sealed class SectionEnds
             var outcome = new Outcome(
                 from,
                 places[i],
-                at.Before(holds[i] + 1) - places[i],
+                Before(holds[i] + 1) - places[i],
                 costs[i],
                 rips
             );
             // Lines take long to count: only where it may come to them.
-            if (outcomes.Exists(o => Beats(o, outcome)))
+            if (
+                !canImprove(option, outcome.Cost, outcome.To)
+                || outcomes.Exists(o => Beats(o, outcome))
+            )
                 continue;
-            var reach = at.Before(i + 1) - places[i];
+            var reach = Before(i + 1) - places[i];
             var (here, later) = Lines(option, meets, outcome, reach);
             Add(outcomes, outcome with { Cost = costs[i] with { Lines = here } });
             if (later < here)
@@ -130,9 +148,10 @@ internal sealed class SectionEnds
     /// Where a section that begins here may end, from the soonest on, so that between two of these nothing changes: where a bad
     /// place comes out of the way of a strip's last blanks or into it, and where last blanks have to be cut to length.
     /// </summary>
-    private List<long> Places(SectionOption option, long from, long soonest, long last, int[] meets)
+    private void FindPlaces(SectionOption option, long from, long soonest, long last, int[] meets)
     {
-        var places = new List<long> { soonest };
+        places.Clear();
+        places.Add(soonest);
         void Add(long place)
         {
             if (place > soonest && place <= last)
@@ -172,7 +191,6 @@ internal sealed class SectionEnds
 
         places.RemoveRange(kept, places.Count - kept);
         steps.Take(1 + kept / 8);
-        return places;
     }
 
     /// <summary>Where a section that grows on comes to cost as much as one that ends at the soonest and a gap after it.</summary>
@@ -250,9 +268,9 @@ internal sealed class SectionEnds
     )
     {
         var simple = (outcome.Cost.Lines, outcome.Cost.Lines);
-        if (meets.Length == 1 || taste.LinesFirst)
+        if (meets.Length == 1 || !CountsLines || taste.LinesFirst)
             return simple;
-        var choices = new IReadOnlyList<StripLayout>[meets.Length];
+        var choices = new StripLayout[meets.Length][];
         for (var i = 0; i < meets.Length; i++)
         {
             var all = Layouts.All(option.Strips[i], outcome.From, outcome.To, meets[i]);
@@ -262,10 +280,10 @@ internal sealed class SectionEnds
         }
 
         var before = 1 + outcome.Rips;
-        var here = before + LeastLines.Of(choices, 0);
+        var here = before + LeastLines.Of(choices, 0, steps);
         return reach == 0 || here == outcome.Cost.Lines
             ? (here, here)
-            : (here, before + LeastLines.Of(choices, reach));
+            : (here, before + LeastLines.Of(choices, reach, steps));
     }
 
     private Cost CostOf(int rips, long length, Int128 crosscut, int inside)

@@ -14,12 +14,17 @@ internal sealed class SectionFit
         ReferenceEqualityComparer.Instance
     );
 
-    public SectionFit(Bench bench, Stock stock, Steps steps)
+    public SectionFit(
+        Bench bench,
+        Stock stock,
+        Steps steps,
+        Func<SectionOption, Cost, long, bool> canImprove
+    )
     {
         this.stock = stock;
         taste = new(bench);
         leeway = bench.Request.Rules.LengthAllowance.Ticks;
-        ends = new(bench, stock, steps);
+        ends = new(bench, stock, steps, canImprove);
         Ways = new(stock, stock.RipKerf + bench.Request.Rules.NarrowestOffcut.Ticks, steps);
     }
 
@@ -31,6 +36,13 @@ internal sealed class SectionFit
 
     /// <summary>How the strips can lie across.</summary>
     public SectionWays Ways { get; }
+
+    /// <summary>From now on lines are counted of all strips of a section together.</summary>
+    public void CountLines()
+    {
+        ends.CountsLines = true;
+        known.Clear();
+    }
 
     /// <summary>What it comes to where it begins just there: for each end the cheapest, as far as it is worth it.</summary>
     public IReadOnlyList<Outcome> At(SectionOption option, long from)

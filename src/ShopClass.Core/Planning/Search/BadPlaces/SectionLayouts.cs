@@ -9,6 +9,11 @@ internal sealed class SectionLayouts
     private readonly PlanWriter writer;
     private readonly Taste taste;
     private readonly long leeway;
+    private readonly HashSet<long> places = [];
+    private readonly Dictionary<
+        (SectionOption, (long, long)),
+        (DraftSection Section, Cost Cost)?
+    > known = new(new ByReference<(long, long)>());
 
     public SectionLayouts(Bench bench, Stock stock, SectionFit fit)
     {
@@ -21,8 +26,16 @@ internal sealed class SectionLayouts
     /// <summary>The section with its cost, one crosscut at its end included; null where it does not go.</summary>
     public (DraftSection Section, Cost Cost)? Lay(SectionOption option, long from, long to)
     {
-        if (to > stock.End)
-            return null;
+        if (!known.TryGetValue((option, (from, to)), out var laid))
+            known.Add(
+                (option, (from, to)),
+                laid = to > stock.End ? null : LayAnew(option, from, to)
+            );
+        return laid;
+    }
+
+    private (DraftSection Section, Cost Cost)? LayAnew(SectionOption option, long from, long to)
+    {
         (DraftSection Section, Cost Cost)? best = null;
         var bad = fit.Ways.Between(from, to);
         if (bad == 0 && to == from + option.Length)
@@ -109,7 +122,7 @@ internal sealed class SectionLayouts
         int bad
     )
     {
-        var choices = new List<IReadOnlyList<StripLayout>>();
+        var choices = new List<StripLayout[]>();
         for (var i = 0; i < option.Strips.Count; i++)
         {
             var (strip, meets) = (option.Strips[i], fit.Ways.Meets(way.Bands[i], bad));
@@ -118,17 +131,18 @@ internal sealed class SectionLayouts
             choices.Add(fit.Layouts.All(strip, from, to, meets) ?? [one]);
         }
 
-        var product = choices.Aggregate(1L, (p, c) => p * c.Count);
+        var most = choices.Max(c => c[0].Cuts);
+        var product = choices.Aggregate(1L, (p, c) => p * c.Length);
         StripLayout[]? best = null;
         var fewest = int.MaxValue;
-        for (var n = 0L; n < Math.Min(product, MostTogether); n++)
+        for (var n = 0L; n < Math.Min(product, MostTogether) && fewest > most; n++)
         {
             var rest = n;
             var these = new StripLayout[choices.Count];
             for (var i = 0; i < these.Length; i++)
             {
-                these[i] = choices[i][(int)(rest % choices[i].Count)];
-                rest /= choices[i].Count;
+                these[i] = choices[i][(int)(rest % choices[i].Length)];
+                rest /= choices[i].Length;
             }
 
             var lines = Lines(these);
@@ -139,8 +153,17 @@ internal sealed class SectionLayouts
         return best;
     }
 
-    private static int Lines(StripLayout[] layouts) =>
-        layouts.SelectMany(l => l.Marks).Select(m => m.At).Distinct().Count();
+    private int Lines(StripLayout[] layouts)
+    {
+        places.Clear();
+        foreach (var layout in layouts)
+        {
+            foreach (var mark in layout.Marks)
+                places.Add(mark.At);
+        }
+
+        return places.Count;
+    }
 
     private Cost CostOf(SectionOption option, int rips, long length, StripLayout[] lays)
     {

@@ -23,10 +23,10 @@ internal readonly record struct Mark(long At, long From, long To, MarkMoves Move
 /// <summary>A strip's blanks in their places, in order along the board.</summary>
 /// <param name="Blanks">The blanks.</param>
 /// <param name="Marks">Where the crosscuts lie.</param>
-internal sealed record StripLayout(IReadOnlyList<DraftBlank> Blanks, IReadOnlyList<Mark> Marks)
+internal sealed record StripLayout(IReadOnlyList<DraftBlank> Blanks, Mark[] Marks)
 {
     /// <summary>Crosscuts it takes.</summary>
-    public int Cuts => Marks.Count;
+    public int Cuts => Marks.Length;
 }
 
 /// <summary>
@@ -40,13 +40,15 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
     private const int MostLooks = 2000;
     private const int MostLooksForOne = 50_000;
     private readonly Dictionary<(int, long, long, int), StripLayout?> single = [];
-    private readonly Dictionary<(int, long, long, int), IReadOnlyList<StripLayout>?> several = [];
+    private readonly Dictionary<(int, long, long, int), StripLayout[]?> several = [];
     private readonly List<StripLayout> found = [];
+    private readonly List<Mark> marks = [];
     private readonly HashSet<int> seen = [];
     private StripOption strip = null!;
     private Lie[] order = [];
     private bool[] used = [];
     private long[] begins = [];
+    private (long From, long To)[] places = [];
     private int[] firsts = [];
     private bool isOneEnough;
     private int mostGaps;
@@ -80,7 +82,7 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
     }
 
     /// <summary>All ways with the fewest cuts; null where there are too many to go through, or none is found.</summary>
-    public IReadOnlyList<StripLayout>? All(StripOption some, long start, long end, int meets)
+    public StripLayout[]? All(StripOption some, long start, long end, int meets)
     {
         var key = (runs.NumberOf(some), start, end, meets);
         if (several.TryGetValue(key, out var layouts))
@@ -104,6 +106,7 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
         looks = 0;
         var count = some.Blanks.Count;
         order = new Lie[count];
+        places = new (long, long)[count];
         used = new bool[count];
         begins = new long[count + 2];
         firsts = new int[count + 2];
@@ -239,10 +242,9 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
     /// <param name="on">How much farther on.</param>
     private void Note(int runCount, long back, long on)
     {
-        var blanks = new List<DraftBlank>();
+        marks.Clear();
         var run = 0;
         var at = begins[0];
-        var marks = new List<Mark>();
         var ready = from;
         var ends = false;
         for (var i = 0; i < order.Length; i++)
@@ -267,7 +269,7 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
                 marks.Add(Of(at, run));
             if (end < to)
                 marks.Add(Of(end, run));
-            blanks.Add(new(order[i].Kind, order[i].Turned, at, end));
+            places[i] = (at, end);
             at += order[i].Along + stock.CrosscutKerf;
             ready = at;
         }
@@ -289,7 +291,16 @@ internal sealed class StripLayouts(Stock stock, StripRuns runs, long leeway)
             }
         }
 
-        found.Add(new(blanks, marks));
+        found.Add(
+            new(
+                [
+                    .. order.Select(
+                        (b, i) => new DraftBlank(b.Kind, b.Turned, places[i].From, places[i].To)
+                    ),
+                ],
+                [.. marks]
+            )
+        );
     }
 
     private bool HasTwinBefore(int i)

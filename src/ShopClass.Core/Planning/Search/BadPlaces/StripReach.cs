@@ -11,7 +11,7 @@ internal sealed class StripReach
 {
     private readonly StripOption strip;
     private readonly long leeway;
-    private readonly List<Stretch>[] ends;
+    private readonly List<Stretch>?[] ends;
     private readonly List<Stretch>[] lastStarts;
     private readonly IReadOnlyList<Stretch>[] clear;
     private readonly int most;
@@ -47,14 +47,16 @@ internal sealed class StripReach
             }
         }
 
+        // Only where all blanks end is asked for later.
+        ends = ends[(all * (most + 1))..];
         Soonest = long.MaxValue;
-        for (var gaps = 0; gaps <= most; gaps++)
+        foreach (var list in ends)
         {
-            if (ends[all * (most + 1) + gaps] is { Count: > 0 } here)
-                Soonest = Math.Min(Soonest, here[0].From);
+            if (list is { Count: > 0 })
+                Soonest = Math.Min(Soonest, list[0].From);
         }
 
-        IsStraight = ends[all * (most + 1)] is { Count: > 0 };
+        IsStraight = ends[0] is { Count: > 0 };
     }
 
     /// <summary>The soonest end; <see cref="long.MaxValue"/> where the blanks do not fit.</summary>
@@ -70,10 +72,9 @@ internal sealed class StripReach
             return -1;
         var between = strip.Blanks.Count - 1;
         var fewest = int.MaxValue;
-        var all = (1 << strip.Blanks.Count) - 1;
         for (var gaps = 0; gaps <= most && gaps < fewest; gaps++)
         {
-            if (ends[all * (most + 1) + gaps] is not { Count: > 0 } here || here[0].From > to)
+            if (ends[gaps] is not { Count: > 0 } here || here[0].From > to)
                 continue;
             fewest = Math.Min(fewest, ReachesTo(gaps, to) ? gaps : gaps + 1);
             if (gaps == 0)
