@@ -10,7 +10,8 @@ public class BadPlaceOracleTests
 {
     private static readonly Length Unit = Wood.Mm(10);
 
-    private static readonly Gen<PlanningRequest> Cases = Gen.Select(
+    /// <summary>Two to four blanks and a small board with one to three bad places.</summary>
+    internal static readonly Gen<PlanningRequest> Cases = Gen.Select(
         Gen.Select(Gen.Int[1, 6], Gen.Int[1, 3], Gen.Bool).Array[2, 4],
         Gen.Select(
             Gen.Int[0, 11],
@@ -81,7 +82,8 @@ public class BadPlaceOracleTests
         );
     }
 
-    private static EveryLayout.Worth? BestOf(PlanningRequest request)
+    /// <summary>What the best layout of all is worth; null where not everything fits.</summary>
+    internal static EveryLayout.Worth? BestOf(PlanningRequest request)
     {
         int Units(Length length) => (int)(length.Ticks / Unit.Ticks);
         var board = request.Boards[0];

@@ -49,6 +49,9 @@ internal sealed class ClearSearch(Bench bench, Steps steps)
             ? search.OnBadBoard(stock, have, limit, tryOut)
             : null;
 
+    /// <summary>A layout of everything on one board with bad places that takes no long search, or null.</summary>
+    public Draft? Soon(Stock stock) => byChoices.Value?.Soon(stock);
+
     /// <summary>The best plan found on the boards as they are.</summary>
     public Draft? AsTheyAre(IReadOnlyList<Stock> chosen) =>
         byChoices.Value?.AsTheyAre(chosen)?.ToDraft(bench);

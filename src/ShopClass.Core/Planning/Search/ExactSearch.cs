@@ -37,6 +37,12 @@ internal sealed class ExactSearch
     /// <summary>The best allotment found on the boards as they are.</summary>
     public Allotment? AsTheyAre(IReadOnlyList<Stock> chosen) => real.Best(chosen, lattice.All);
 
+    /// <summary>A layout of everything on one board with bad places that takes no long search, or null.</summary>
+    public Draft? Soon(Stock stock) =>
+        new SoonLayout(bench, lattice, stock, TableFor(stock), steps).Find() is { } sections
+            ? new([new(stock, sections)], new int[bench.Kinds.Count])
+            : null;
+
     /// <summary>The most blanks these boards yield, then the most area.</summary>
     public Allotment? Most(IReadOnlyList<Stock> chosen)
     {

@@ -38,7 +38,7 @@ internal sealed class FitSearch
             if (SimpleBounds.AreTooSmall(bench, chosen))
                 continue;
             var clear = search.On(chosen, null).Plan;
-            var drafts = RealDrafts.Of(bench, search, chosen, clear, steps);
+            var drafts = RealDrafts.Of(bench, search, chosen, clear, steps, () => false);
             if (drafts.OfType<Draft>().Any(draft => IsComplete(bench, draft)))
                 return true;
             if (steps.AreUp)

@@ -222,7 +222,9 @@ internal sealed class PlanSearch(
         if (!chosen.All(s => s.IsClear))
             clear = clear is { } known ? known with { Lines = 0 } : null;
         var isTried = false;
-        foreach (var draft in RealDrafts.Of(bench, search, chosen, plan, steps))
+        foreach (
+            var draft in RealDrafts.Of(bench, search, chosen, plan, steps, () => best!.IsComplete)
+        )
         {
             if (draft is not null)
                 Offer(Candidate.Of(bench, draft));

@@ -9,7 +9,8 @@ internal static class RealDrafts
         ClearSearch search,
         IReadOnlyList<Stock> chosen,
         ClearPlan? clear,
-        Steps steps
+        Steps steps,
+        Func<bool> hasPlan
     )
     {
         if (clear is null)
@@ -21,6 +22,8 @@ internal static class RealDrafts
         }
 
         yield return clear.Shuffled(bench, steps);
+        if (chosen.Count == 1 && !hasPlan())
+            yield return search.Soon(chosen[0]);
         if (search.AsTheyAre(chosen) is { } real)
             yield return real;
     }
