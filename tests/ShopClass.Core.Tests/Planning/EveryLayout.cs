@@ -26,18 +26,22 @@ internal sealed class EveryLayout(
 )
 {
     /// <summary>Sawing (rips weigh 3, crosscuts 4), lines, and how far from the board's start it reaches.</summary>
-    public readonly record struct Worth(long Sawing, int Lines, int Length);
+    public readonly record struct Worth(long Sawing, int Lines, int Length)
+    {
+        public static Worth operator +(Worth a, Worth b) =>
+            new(a.Sawing + b.Sawing, a.Lines + b.Lines, a.Length + b.Length);
+    }
 
     private readonly bool isClear = !bad.Any(b => b.From < end && b.To > start);
     private readonly Dictionary<(int, int), Worth?> known = [];
     private readonly Dictionary<(int, int, int, int, int), HashSet<(int, int)>> strips = [];
     private readonly Dictionary<(int, int, int), HashSet<(long, int)>> sections = [];
 
-    /// <summary>The best there is, or null where not everything fits.</summary>
-    public Worth? Best()
+    /// <summary>The best there is for some of the blanks (bits), or null where not all of these fit.</summary>
+    public Worth? Best(int some)
     {
         var trim = start > 0 ? (4L * width, 1) : (0, 0);
-        return Rest((1 << blanks.Length) - 1, start) is { } best
+        return Rest(some, start) is { } best
             ? best with
             {
                 Sawing = best.Sawing + trim.Item1,
@@ -46,7 +50,8 @@ internal sealed class EveryLayout(
             : null;
     }
 
-    private int Compare(Worth a, Worth b)
+    /// <summary>Which is better, by the goals in their order.</summary>
+    public int Compare(Worth a, Worth b)
     {
         foreach (var goal in order)
         {

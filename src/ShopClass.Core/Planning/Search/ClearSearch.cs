@@ -38,15 +38,15 @@ internal sealed class ClearSearch(Bench bench, Steps steps)
         return new(!steps.AreUp, plan ?? answer?.Plan);
     }
 
-    /// <summary>What a board with bad places yields at the least, as long as there are not too many choices.</summary>
-    public BadBoardAnswer? OnBadBoard(
-        Stock stock,
+    /// <summary>What boards cost at the least of which some have bad places, as long as there are not too many choices.</summary>
+    public BadBoardAnswer? OnBadBoards(
+        IReadOnlyList<Stock> chosen,
         (Cost Cost, long Length)? have,
         int limit,
-        Func<IReadOnlyList<DraftSection>, (Cost Cost, long Length)?> tryOut
+        Func<IReadOnlyList<DraftBoard>, (Cost Cost, long Length)?> tryOut
     ) =>
         byChoices.Value is { Choices: <= MostChoices } search
-            ? search.OnBadBoard(stock, have, limit, tryOut)
+            ? search.OnBadBoards(chosen, have, limit, tryOut)
             : null;
 
     /// <summary>A layout of everything on one board with bad places that takes no long search, or null.</summary>

@@ -10,6 +10,12 @@ internal sealed class ExactSearch
 {
     /// <summary>The most bad places of a board that is searched to the end.</summary>
     private const int MostBadPlaces = 16;
+
+    /// <summary>The most choices of blanks that are shared out over several boards with bad places.</summary>
+    private const int MostShared = 4096;
+
+    /// <summary>How many steps one choice may take out of one of several boards.</summary>
+    private const int MostStepsForOne = 4000;
     private readonly Bench bench;
     private readonly Lattice lattice;
     private readonly Steps steps;
@@ -62,28 +68,41 @@ internal sealed class ExactSearch
     }
 
     /// <summary>
-    /// What a board with bad places yields at the least, with what is known to be had; null where there is too much to list.
+    /// What boards cost at the least of which some have bad places, with what is known to be had; null where there is too much
+    /// to list.
     /// </summary>
-    /// <param name="stock">The board.</param>
-    /// <param name="have">Cost without the trim and length of the best plan known on it.</param>
+    /// <param name="chosen">The boards, each of them cut.</param>
+    /// <param name="have">Cost and length of the best plan known on them.</param>
     /// <param name="limit">How many steps may be taken by its end.</param>
-    /// <param name="tryOut">Takes sections laid out and says what is known to be had then.</param>
-    public BadBoardAnswer? OnBadBoard(
+    /// <param name="tryOut">Takes boards laid out and says what is known to be had then.</param>
+    public BadBoardAnswer? OnBadBoards(
+        IReadOnlyList<Stock> chosen,
+        (Cost Cost, long Length)? have,
+        int limit,
+        Func<IReadOnlyList<DraftBoard>, (Cost Cost, long Length)?> tryOut
+    )
+    {
+        if (chosen.Any(s => s.Bad.Count > MostBadPlaces))
+            return null;
+        return chosen.Count == 1
+            ? OnOne(chosen[0], have, limit, tryOut)
+            : OnSeveral(chosen, have, limit, tryOut);
+    }
+
+    private BadBoardAnswer? OnOne(
         Stock stock,
         (Cost Cost, long Length)? have,
         int limit,
-        Func<IReadOnlyList<DraftSection>, (Cost Cost, long Length)?> tryOut
+        Func<IReadOnlyList<DraftBoard>, (Cost Cost, long Length)?> tryOut
     )
     {
-        if (stock.Bad.Count > MostBadPlaces)
-            return null;
-        var table = BoardTable.For(bench, lattice, stock, stock.Usable, steps, linesMayMeet: true);
+        (Cost Cost, long Length)? Untrimmed((Cost Cost, long Length)? known) =>
+            known is { } k ? (k.Cost - stock.TrimCost, k.Length) : null;
+        var without = Untrimmed(have);
         var taste = new Taste(bench);
-        var sections = SectionList.Wanted(
-            bench,
-            lattice,
+        var board = BadBoardOf(
             stock,
-            (code, length, cost) =>
+            (table, code, length, cost) =>
             {
                 var begin = length + stock.CrosscutKerf;
                 var rest =
@@ -92,7 +111,7 @@ internal sealed class ExactSearch
                         : table.Least(lattice.All - code, stock.Usable - begin);
                 return rest is { } r
                     && (
-                        have is not { } h
+                        without is not { } h
                         || taste.Compare(
                             cost + r.Cost,
                             stock.Start + begin + r.Length,
@@ -100,15 +119,106 @@ internal sealed class ExactSearch
                             h.Length
                         ) < 0
                     );
-            },
+            }
+        );
+        if (board is null)
+            return null;
+        var answer = new BadBoardSearch(board, lattice.All, steps, limit).Run(
+            without,
+            sections => Untrimmed(tryOut([new(stock, sections)]))
+        );
+        return answer with
+        {
+            Least = answer.Least is { } l ? (l.Cost + stock.TrimCost, l.Length) : null,
+        };
+    }
+
+    /// <summary>
+    /// The best way to share the blanks out, each board at first taken for clear, is looked into board by board until it holds.
+    /// </summary>
+    private BadBoardAnswer? OnSeveral(
+        IReadOnlyList<Stock> chosen,
+        (Cost Cost, long Length)? have,
+        int limit,
+        Func<IReadOnlyList<DraftBoard>, (Cost Cost, long Length)?> tryOut
+    )
+    {
+        if (lattice.Size > MostShared)
+            return null;
+        var taste = new Taste(bench);
+        SplitBound? all = null;
+        foreach (var stock in chosen)
+        {
+            SplitBound? one =
+                stock.IsClear ? new ClearBound(stock, TableFor(stock))
+                : BadBoardOf(
+                    stock,
+                    (_, _, length, cost) =>
+                        length <= stock.Usable
+                        && (
+                            have is not { } h
+                            || taste.Compare(cost, stock.Start + length, h.Cost, h.Length) <= 0
+                        )
+                )
+                    is { } board
+                    ? new BadBound(
+                        board,
+                        sections => CostOf(stock, sections),
+                        steps,
+                        MostStepsForOne
+                    )
+                : null;
+            if (one is null)
+                return null;
+            all = all is null ? one : new JointBound(lattice, taste, all, one, steps);
+        }
+
+        (Cost Cost, long Length)? tried = null;
+        while (all!.Least(lattice.All) is { } least)
+        {
+            if (have is { } h && taste.Compare(h.Cost, h.Length, least.Cost, least.Length) <= 0)
+                return new(true, have);
+            if (steps.AreUp || steps.Taken >= limit)
+                return new(false, least);
+            var depth = all.DepthOf(lattice.All);
+            if (depth == Depth.Settled || (depth == Depth.Roughly && tried != least))
+            {
+                tried = least;
+                if (all.Layout(lattice.All) is { } boards)
+                    have = tryOut(boards);
+            }
+
+            if (depth == Depth.Settled)
+                return new(true, least);
+            all.LookInto(lattice.All);
+        }
+
+        return new(true, have);
+    }
+
+    /// <summary>What sections come to, the board's trim included.</summary>
+    private (Cost Cost, long Length) CostOf(Stock stock, IReadOnlyList<DraftSection> sections)
+    {
+        int[] left = [.. bench.Demand];
+        foreach (var blank in sections.SelectMany(s => s.Blanks))
+            left[blank.Kind]--;
+        var score = Candidate.Of(bench, new([new(stock, sections)], left)).Score;
+        return (new(score.Effort, (long)score.Lines), (long)score.LengthUsed);
+    }
+
+    private BadBoard? BadBoardOf(Stock stock, Func<BoardTable, int, long, Cost, bool> isWanted)
+    {
+        var table = BoardTable.For(bench, lattice, stock, stock.Usable, steps, linesMayMeet: true);
+        var sections = SectionList.Wanted(
+            bench,
+            lattice,
+            stock,
+            (code, length, cost) => isWanted(table, code, length, cost),
             steps
         );
         return sections is null || !table.IsWhole
             ? null
-            : new BadBoardSearch(bench, lattice, table, stock, sections, steps, limit).Run(
-                have,
-                tryOut
-            );
+            : new(bench, lattice, table, stock, sections, steps);
     }
 
     private (int Count, Int128 Area) YieldOf(int code)

@@ -152,40 +152,37 @@ internal sealed class PlanSearch(
     }
 
     /// <summary>
-    /// Searches a board with bad places: whether to the end, and what no plan on it goes below, which is what is known of clear
-    /// wood or more; nothing where its bad places leave no room for a plan at all.
+    /// Searches boards of which some have bad places: whether to the end, and what no plan on them goes below, which is what is
+    /// known of clear wood or more; nothing where the bad places leave no room for a plan at all.
     /// </summary>
-    private (bool IsWhole, Score? Least) OnBadBoard(
+    private (bool IsWhole, Score? Least) OnBadBoards(
         Bench bench,
         ClearSearch search,
-        Stock board,
+        IReadOnlyList<Stock> chosen,
         Score clear
     )
     {
-        (Cost Cost, long Length)? Had() =>
-            HadOn(bench, [board]) is { } had ? (had.Cost - board.TrimCost, had.LengthUsed) : null;
-        var answer = search.OnBadBoard(
-            board,
-            Had(),
+        var answer = search.OnBadBoards(
+            chosen,
+            HadOn(bench, chosen),
             steps.Taken + (request.StepLimit - steps.Taken) / 2,
-            sections =>
+            boards =>
             {
                 int[] left = [.. bench.Demand];
-                foreach (var blank in sections.SelectMany(s => s.Blanks))
+                foreach (var blank in boards.SelectMany(b => b.Sections).SelectMany(s => s.Blanks))
                     left[blank.Kind]--;
-                Offer(Candidate.Of(bench, new([new(board, sections)], left)));
-                return Had();
+                Offer(Candidate.Of(bench, new(boards, left)));
+                return HadOn(bench, chosen);
             }
         );
         if (answer?.Least is not { } least)
             return answer is { IsWhole: true } ? (true, null) : (false, clear);
-        var cost = least.Cost + board.TrimCost;
         return (
             answer.IsWhole,
             clear with
             {
-                Effort = cost.Effort,
-                Lines = cost.Lines,
+                Effort = least.Cost.Effort,
+                Lines = least.Cost.Lines,
                 LengthUsed = least.Length,
             }
         );
@@ -217,9 +214,9 @@ internal sealed class PlanSearch(
         Score? clear
     )
     {
-        var isAlone = chosen is [{ IsClear: false }];
+        var isBad = chosen.Any(s => !s.IsClear);
         // Gaps for bad places may bring cuts onto one line that lie apart on clear wood.
-        if (!chosen.All(s => s.IsClear))
+        if (isBad)
             clear = clear is { } known ? known with { Lines = 0 } : null;
         var isTried = false;
         foreach (
@@ -231,16 +228,16 @@ internal sealed class PlanSearch(
             if (best!.IsComplete && clear is { } i && best.Score.CompareTo(i, order) == 0)
                 return clear;
             // With any plan at hand the search to the end is much shorter.
-            if (!isAlone || isTried || clear is null || !best.IsComplete)
+            if (!isBad || isTried || clear is null || !best.IsComplete)
                 continue;
             isTried = true;
-            (var isWhole, clear) = OnBadBoard(bench, search, chosen[0], clear.Value);
+            (var isWhole, clear) = OnBadBoards(bench, search, chosen, clear.Value);
             if (isWhole)
                 return clear;
         }
 
-        return isAlone && !isTried && clear is { } c
-            ? OnBadBoard(bench, search, chosen[0], c).Least
+        return isBad && !isTried && clear is { } c
+            ? OnBadBoards(bench, search, chosen, c).Least
             : clear;
     }
 

@@ -13,7 +13,9 @@ internal sealed record BadBoardAnswer(bool IsWhole, (Cost Cost, long Length)? Le
 /// </summary>
 internal sealed class BadBoardSearch
 {
-    private const int MostLaidOut = 40;
+    /// <summary>The most plans laid out that could be the best.</summary>
+    public const int MostLaidOut = 40;
+
     private const int AtLimit = -2;
     private readonly Lattice lattice;
     private readonly BoardTable clear;
@@ -26,34 +28,22 @@ internal sealed class BadBoardSearch
     private readonly Cost gap;
     private readonly List<Node>?[] nodes;
     private readonly PriorityQueue<Waiting, Rank> open;
+    private readonly int target;
     private readonly int limit;
     private int made;
     private (Cost Cost, long Length)? have;
 
-    /// <param name="bench">What is asked.</param>
-    /// <param name="lattice">Its choices of blanks.</param>
-    /// <param name="clear">What they cost at least on clear wood.</param>
-    /// <param name="stock">The board.</param>
-    /// <param name="options">The sections that may be used.</param>
+    /// <param name="board">The board, and what is known of it.</param>
+    /// <param name="target">The blanks wanted out of it.</param>
     /// <param name="steps">Counts the looks.</param>
     /// <param name="limit">How many steps may be taken by its end.</param>
-    public BadBoardSearch(
-        Bench bench,
-        Lattice lattice,
-        BoardTable clear,
-        Stock stock,
-        IReadOnlyList<SectionOption> options,
-        Steps steps,
-        int limit
-    )
+    public BadBoardSearch(BadBoard board, int target, Steps steps, int limit)
     {
-        (this.lattice, this.clear, this.stock, this.options) = (lattice, clear, stock, options);
-        (this.steps, this.limit) = (steps, limit);
-        taste = new(bench);
-        fit = new(bench, stock, steps, CanImprove);
-        gap = fit.Gap;
-        layouts = new(bench, stock, fit);
-        nodes = new List<Node>?[lattice.Size];
+        (lattice, clear, stock, taste) = (board.Lattice, board.Clear, board.Stock, board.Taste);
+        (fit, layouts, gap) = (board.Fit, board.Layouts, board.Fit.Gap);
+        (this.target, this.steps, this.limit) = (target, steps, limit);
+        options = board.OptionsFor(target);
+        nodes = new List<Node>?[target + 1];
         open = new(Comparer<Rank>.Create(Compare));
     }
 
@@ -96,6 +86,7 @@ internal sealed class BadBoardSearch
     )
     {
         have = known;
+        fit.CanImprove = CanImprove;
         if (taste.LinesFirst)
             return FromStart(tryOut, MostLaidOut);
         // Lines take long to count: only once it has come to them, with a plan known that is as good up to there.
@@ -109,7 +100,10 @@ internal sealed class BadBoardSearch
         return whole.IsWhole || isHigher ? whole : whole with { Least = bound };
     }
 
-    private BadBoardAnswer FromStart(
+    /// <summary>Searches once from the board's start; lines are counted as the board says.</summary>
+    /// <param name="tryOut">Lays sections out as they are and says what is the best plan known then.</param>
+    /// <param name="mostLaidOut">How many plans that could be the best are laid out.</param>
+    public BadBoardAnswer FromStart(
         Func<IReadOnlyList<DraftSection>, (Cost Cost, long Length)?> tryOut,
         int mostLaidOut
     )
@@ -131,7 +125,7 @@ internal sealed class BadBoardSearch
                 return new(false, least ?? bound);
             if (waiting.Option is not null)
                 TakeUp(waiting);
-            else if (node.Code != lattice.All)
+            else if (node.Code != target)
                 Expand(node);
             else
             {
@@ -162,7 +156,7 @@ internal sealed class BadBoardSearch
     /// <summary>Every section that could come next is put by, to be looked at when its turn comes.</summary>
     private void Expand(Node node)
     {
-        var rest = lattice.Packed(lattice.All - node.Code);
+        var rest = lattice.Packed(target - node.Code);
         steps.Take(1 + options.Count / 16);
         foreach (var option in options)
         {
@@ -189,7 +183,7 @@ internal sealed class BadBoardSearch
 
     private static int Bits(int code) => System.Numerics.BitOperations.PopCount((uint)code);
 
-    private int Left(int code) => Bits(lattice.All - code);
+    private int Left(int code) => Bits(target - code);
 
     /// <summary>A section where it was put by for, and the same section at its next place put by again.</summary>
     private void TakeUp(Waiting waiting)
@@ -246,10 +240,10 @@ internal sealed class BadBoardSearch
     /// <summary>The least that can come of a beginning, or null where the rest has no room even if it is clear.</summary>
     private (Cost Cost, long Length)? Rate(int code, long end, Cost cost)
     {
-        if (code == lattice.All)
+        if (code == target)
             return (cost, end);
         var begin = end + stock.CrosscutKerf;
-        return clear.Least(lattice.All - code, stock.End - begin) is { } rest
+        return clear.Least(target - code, stock.End - begin) is { } rest
             ? (cost + rest.Cost, begin + rest.Length)
             : null;
     }
@@ -259,7 +253,7 @@ internal sealed class BadBoardSearch
     {
         if (have is not { } h)
             return true;
-        var others = lattice.All - option.Code;
+        var others = target - option.Code;
         if (others == 0)
             return taste.Compare(cost, end, h.Cost, h.Length) < 0;
         return clear.Least(others, stock.Usable) is { } rest

@@ -14,19 +14,17 @@ internal sealed class SectionFit
         ReferenceEqualityComparer.Instance
     );
 
-    public SectionFit(
-        Bench bench,
-        Stock stock,
-        Steps steps,
-        Func<SectionOption, Cost, long, bool> canImprove
-    )
+    public SectionFit(Bench bench, Stock stock, Steps steps)
     {
         this.stock = stock;
         taste = new(bench);
         leeway = bench.Request.Rules.LengthAllowance.Ticks;
-        ends = new(bench, stock, steps, canImprove);
+        ends = new(bench, stock, steps, (o, cost, end) => CanImprove(o, cost, end));
         Ways = new(stock, stock.RipKerf + bench.Request.Rules.NarrowestOffcut.Ticks, steps);
     }
+
+    /// <summary>Whether a section of that cost that ends there can be of a plan better than the best known.</summary>
+    public Func<SectionOption, Cost, long, bool> CanImprove { get; set; } = (_, _, _) => true;
 
     /// <summary>What a gap before a section costs: one more crosscut right across.</summary>
     public Cost Gap => ends.Gap;
