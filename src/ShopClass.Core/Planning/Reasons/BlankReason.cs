@@ -26,6 +26,9 @@ public enum ReasonKind
     /// <summary>It begins and ends at the same lines as a blank beside it.</summary>
     GangMarked,
 
+    /// <summary>It begins farther on than it need, where a blank beside it begins or ends.</summary>
+    OneLine,
+
     /// <summary>It lies beside a longer blank and takes no more length of board.</summary>
     WithinLength,
 

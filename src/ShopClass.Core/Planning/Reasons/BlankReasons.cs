@@ -16,6 +16,7 @@ public static class BlankReasons
         NeighbourReasons.GlueMate,
         NeighbourReasons.OneCrosscut,
         NeighbourReasons.GangMarked,
+        NeighbourReasons.OneLine,
         NeighbourReasons.WithinLength,
         NeighbourReasons.RoomBeside,
         NeighbourReasons.OneRip,

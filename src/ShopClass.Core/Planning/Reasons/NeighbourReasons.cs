@@ -75,6 +75,38 @@ internal static class NeighbourReasons
             };
     }
 
+    /// <summary>It could lie nearer the start, but not on a neighbour's line.</summary>
+    public static BlankReason? OneLine(BlankInPlace blank)
+    {
+        var rect = blank.Rect;
+        var ready = blank
+            .Strip.Blanks.Where(b => b.To <= rect.From)
+            .Select(b => b.To + blank.Request.Rules.CrosscutKerf)
+            .Append(blank.Section.From)
+            .Max();
+        var nearer = rect with { From = ready, To = ready + rect.Along };
+        if (rect.From <= ready || blank.Board.Defects.Any(d => d.Place.Overlaps(nearer)))
+            return null;
+        BlankKey[] inLine =
+        [
+            .. blank
+                .Beside()
+                .Where(o => o.Rect.From == rect.From || o.Rect.To == rect.From)
+                .Select(o => o.Blank.Key)
+                .Order(),
+        ];
+        return inLine.Length == 0
+            ? null
+            : blank.Because(
+                ReasonKind.OneLine,
+                $"It could begin at {blank.Say(ready)}, but begins at {blank.Say(rect.From)}, on one line with {List(inLine)}: one line to mark instead of {inLine.Length + 1}."
+            ) with
+            {
+                With = inLine,
+                From = ready,
+            };
+    }
+
     public static BlankReason? WithinLength(BlankInPlace blank)
     {
         // A section may end past all its blanks, where a bad place keeps the next one from lying nearer.

@@ -76,6 +76,22 @@ internal sealed class ClaimCheck
             ReasonKind.GangMarked => Named.All(n =>
                 n.Rect.From == at.Rect.From && n.Rect.To == at.Rect.To
             ) && InSectionBeside(),
+            ReasonKind.OneLine => Named.All(n =>
+                n.Rect.From == at.Rect.From || n.Rect.To == at.Rect.From
+            )
+                && InSectionBeside()
+                && at.Section.From <= reason.From
+                && at.Strip.Blanks.All(b => b.To < reason.From || b.From >= at.Rect.From)
+                && !at.Board.Defects.Any(d =>
+                    d.Place.Overlaps(
+                        new(
+                            reason.From!.Value,
+                            reason.From.Value + at.Rect.Along,
+                            at.Strip.Near,
+                            at.Strip.Far
+                        )
+                    )
+                ),
             ReasonKind.WithinLength => at.Section.To > at.Strip.Blanks[^1].To
                 && Named.Any(n => n.Rect.To == at.Section.To)
                 && InSectionBeside(),

@@ -128,6 +128,20 @@ public class ReasonTests
         );
 
     [Fact]
+    public void On_one_line_with_a_blank_beside_it()
+    {
+        // A1 has to begin past the knot; C1 and B1 beside it fill the same length, from the beginning of the section or up to its end.
+        Part[] parts = [Part("A", 1, 60, 300), Part("B", 1, 20, 140), Part("C", 1, 20, 158)];
+        Says(
+            "C1",
+            ReasonKind.OneLine,
+            "It could begin at 0 mm, but begins at 10 mm, on one line with A1: one line to mark instead of 2.",
+            Why([Plank("1", 100, 400, Knot(0, 10))], parts)
+        );
+        Never(ReasonKind.OneLine, Why([Plank("1", 100, 400)], parts));
+    }
+
+    [Fact]
     public void Strips_glued_to_one_another_in_one_section()
     {
         // Wider than the board, so two strips of 90, one after the other in one long strip.

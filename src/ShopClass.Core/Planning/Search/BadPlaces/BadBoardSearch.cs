@@ -1,8 +1,8 @@
 namespace ShopClass.Core.Planning.Search.BadPlaces;
 
-/// <summary>What is known about one board with bad places.</summary>
+/// <summary>What is known about boards of which some have bad places.</summary>
 /// <param name="IsWhole">Whether the search came to its end.</param>
-/// <param name="Least">Cost and length no plan on this board goes below; null where there is no plan at all, or none was known to be.</param>
+/// <param name="Least">Cost and length no plan on them goes below; null where there is no plan at all, or none was known to be.</param>
 internal sealed record BadBoardAnswer(bool IsWhole, (Cost Cost, long Length)? Least);
 
 /// <summary>
@@ -26,7 +26,7 @@ internal sealed class BadBoardSearch
     private readonly SectionFit fit;
     private readonly SectionLayouts layouts;
     private readonly Cost gap;
-    private readonly List<Node>?[] nodes;
+    private readonly List<Beginning>?[] beginnings;
     private readonly PriorityQueue<Waiting, Rank> open;
     private readonly int target;
     private readonly int limit;
@@ -43,38 +43,17 @@ internal sealed class BadBoardSearch
         (fit, layouts, gap) = (board.Fit, board.Layouts, board.Fit.Gap);
         (this.target, this.steps, this.limit) = (target, steps, limit);
         options = board.OptionsFor(target);
-        nodes = new List<Node>?[target + 1];
+        beginnings = new List<Beginning>?[target + 1];
         open = new(Comparer<Rank>.Create(Compare));
     }
 
-    /// <summary>Sections placed from the start, the newest last.</summary>
-    /// <param name="Code">Blanks placed.</param>
-    /// <param name="End">The soonest end of the newest section.</param>
-    /// <param name="Slack">How far that end may move on without a gap after it.</param>
-    /// <param name="Slope">What each tick it moves on costs of sawing.</param>
-    /// <param name="Cost">The least cost so far.</param>
-    /// <param name="Option">The newest section.</param>
-    /// <param name="At">Its place.</param>
-    /// <param name="Before">The sections before it.</param>
-    internal sealed record Node(
-        int Code,
-        long End,
-        long Slack,
-        Int128 Slope,
-        Cost Cost,
-        SectionOption? Option,
-        Outcome At,
-        Node? Before
-    )
-    {
-        public bool IsBeaten { get; set; }
-
-        /// <summary>Whether a gap before the newest section is paid for.</summary>
-        public bool IsAfterGap { get; init; }
-    }
-
     /// <summary>A beginning to go on from, or a section to look at after it, at the place with this number among its own.</summary>
-    private readonly record struct Waiting(Node Node, SectionOption Option, long From, int Start);
+    private readonly record struct Waiting(
+        Beginning Beginning,
+        SectionOption Option,
+        long From,
+        int Start
+    );
 
     private readonly record struct Rank(Cost Cost, long Length, int Left, int Made);
 
@@ -108,7 +87,7 @@ internal sealed class BadBoardSearch
         int mostLaidOut
     )
     {
-        Array.Clear(nodes);
+        Array.Clear(beginnings);
         open.Clear();
         (Cost Cost, long Length)? least = null;
         var laid = 0;
@@ -118,19 +97,19 @@ internal sealed class BadBoardSearch
             var bound = (rank.Cost, rank.Length);
             if (IsReached(bound))
                 return new(true, least ?? have);
-            var node = waiting.Node;
-            if (node.IsBeaten)
+            var beginning = waiting.Beginning;
+            if (beginning.IsBeaten)
                 continue;
             if (!steps.Take() || steps.Taken >= limit)
                 return new(false, least ?? bound);
             if (waiting.Option is not null)
                 TakeUp(waiting);
-            else if (node.Code != target)
-                Expand(node);
+            else if (beginning.Code != target)
+                Expand(beginning);
             else
             {
                 least ??= bound;
-                if (layouts.Lay(node) is { } sections)
+                if (layouts.Lay(beginning) is { } sections)
                     have = tryOut(sections);
                 if (IsReached(bound) || ++laid == mostLaidOut)
                     return new(true, least);
@@ -154,27 +133,27 @@ internal sealed class BadBoardSearch
     }
 
     /// <summary>Every section that could come next is put by, to be looked at when its turn comes.</summary>
-    private void Expand(Node node)
+    private void Expand(Beginning beginning)
     {
-        var rest = lattice.Packed(target - node.Code);
+        var rest = lattice.Packed(target - beginning.Code);
         steps.Take(1 + options.Count / 16);
         foreach (var option in options)
         {
             if (lattice.Holds(rest, option.Packed))
-                PutBy(new(node, option, node.End + stock.CrosscutKerf, -1));
+                PutBy(new(beginning, option, beginning.End + stock.CrosscutKerf, -1));
         }
     }
 
     private void PutBy(Waiting waiting)
     {
-        var (node, option) = (waiting.Node, waiting.Option);
-        var moved = waiting.From - node.End - stock.CrosscutKerf;
-        var cost = new Cost(node.Slope * moved, 0);
-        if (moved > node.Slack || taste.Compare(gap, cost) < 0)
+        var (beginning, option) = (waiting.Beginning, waiting.Option);
+        var moved = waiting.From - beginning.End - stock.CrosscutKerf;
+        var cost = new Cost(beginning.Slope * moved, 0);
+        if (moved > beginning.Slack || taste.Compare(gap, cost) < 0)
             cost = gap;
-        var code = node.Code + option.Code;
+        var code = beginning.Code + option.Code;
         var end = waiting.From + option.Length;
-        if (end > stock.End || Rate(code, end, node.Cost + cost + option.Cost) is not { } rate)
+        if (end > stock.End || Rate(code, end, beginning.Cost + cost + option.Cost) is not { } rate)
             return;
         if (IsReached(rate))
             return;
@@ -188,35 +167,41 @@ internal sealed class BadBoardSearch
     /// <summary>A section where it was put by for, and the same section at its next place put by again.</summary>
     private void TakeUp(Waiting waiting)
     {
-        var (node, option) = (waiting.Node, waiting.Option);
-        var ready = node.End + stock.CrosscutKerf;
+        var (beginning, option) = (waiting.Beginning, waiting.Option);
+        var ready = beginning.End + stock.CrosscutKerf;
         var moved = waiting.From - ready;
         foreach (var at in fit.At(option, waiting.From))
         {
-            var isMovable = at.To == at.From + option.Length && (moved > 0 || node.Slack > 0);
+            var isMovable = at.To == at.From + option.Length && (moved > 0 || beginning.Slack > 0);
             var movable = isMovable ? fit.Movable(option, at) : 0;
             if (moved > 0)
-                Place(node, option, at, new(movable, 0, gap, true));
-            if (moved > node.Slack)
+                Place(beginning, option, at, new(movable, 0, gap, true));
+            if (moved > beginning.Slack)
                 continue;
-            var cost = new Cost(node.Slope * moved, 0);
+            var cost = new Cost(beginning.Slope * moved, 0);
             if (moved > 0 && taste.Compare(gap, cost) <= 0)
                 continue;
-            var slack = node.Slack == long.MaxValue ? node.Slack : node.Slack - moved;
-            Place(node, option, at, new(Math.Min(movable, slack), node.Slope, cost, false));
+            var slack =
+                beginning.Slack == long.MaxValue ? beginning.Slack : beginning.Slack - moved;
+            Place(
+                beginning,
+                option,
+                at,
+                new(Math.Min(movable, slack), beginning.Slope, cost, false)
+            );
         }
 
         if (waiting.Start == AtLimit)
             return;
         // As far on as the sections before may be moved: farther than this only by growing.
-        if (waiting.Start < 0 && node.Slack is > 0 and < long.MaxValue)
-            PutBy(new(node, option, ready + node.Slack, AtLimit));
+        if (waiting.Start < 0 && beginning.Slack is > 0 and < long.MaxValue)
+            PutBy(new(beginning, option, ready + beginning.Slack, AtLimit));
         var starts = fit.StartsOf(option);
         var next = waiting.Start + 1;
         while (next < starts.Length && starts[next] <= ready)
             next++;
         if (next < starts.Length)
-            PutBy(new(node, option, starts[next], next));
+            PutBy(new(beginning, option, starts[next], next));
     }
 
     /// <param name="Slack">How far the section may be moved on as it is.</param>
@@ -225,13 +210,15 @@ internal sealed class BadBoardSearch
     /// <param name="IsGap">Whether that is a gap.</param>
     private readonly record struct Ground(long Slack, Int128 Slope, Cost Before, bool IsGap);
 
-    private void Place(Node node, SectionOption option, Outcome at, Ground on)
+    private void Place(Beginning beginning, SectionOption option, Outcome at, Ground on)
     {
-        var cost = node.Cost + on.Before + at.Cost;
-        var code = node.Code + option.Code;
+        var cost = beginning.Cost + on.Before + at.Cost;
+        var code = beginning.Code + option.Code;
         var own = (Int128)Score.RipWeight * at.Rips * stock.Board.Thickness.Ticks;
         void Make(long slack, Int128 slope, Cost sum) =>
-            Add(new(code, at.To, slack, slope, sum, option, at, node) { IsAfterGap = on.IsGap });
+            Add(
+                new(code, at.To, slack, slope, sum, option, at, beginning) { IsAfterGap = on.IsGap }
+            );
         Make(at.Room, own, cost);
         if (on.Slack > 0 && (at.Room < on.Slack || on.Slope < own))
             Make(on.Slack, on.Slope, cost);
@@ -260,34 +247,37 @@ internal sealed class BadBoardSearch
             && taste.Compare(cost + rest.Cost, end, h.Cost, h.Length) < 0;
     }
 
-    private void Add(Node node)
+    private void Add(Beginning beginning)
     {
-        if (Rate(node.Code, node.End, node.Cost) is not { } rate)
+        if (Rate(beginning.Code, beginning.End, beginning.Cost) is not { } rate)
             return;
         if (IsReached(rate))
             return;
-        var list = nodes[node.Code] ??= [];
+        var list = beginnings[beginning.Code] ??= [];
         steps.Take(1 + list.Count / 8);
         foreach (var other in list)
         {
-            if (Beats(other, node))
+            if (Beats(other, beginning))
                 return;
         }
 
         for (var i = list.Count - 1; i >= 0; i--)
         {
-            if (!Beats(node, list[i]))
+            if (!Beats(beginning, list[i]))
                 continue;
             list[i].IsBeaten = true;
             list.RemoveAt(i);
         }
 
-        list.Add(node);
-        open.Enqueue(new(node, null!, 0, 0), new(rate.Cost, rate.Length, Left(node.Code), made++));
+        list.Add(beginning);
+        open.Enqueue(
+            new(beginning, null!, 0, 0),
+            new(rate.Cost, rate.Length, Left(beginning.Code), made++)
+        );
     }
 
     /// <summary>Whether all that can come after the second can come after the first, for no more.</summary>
-    private bool Beats(Node a, Node b)
+    private bool Beats(Beginning a, Beginning b)
     {
         if (a.End > b.End)
             return false;

@@ -64,22 +64,23 @@ internal sealed class SectionLayouts
     }
 
     /// <summary>Sections one after the other for what the search thinks they cost, as near as they can be had.</summary>
-    public IReadOnlyList<DraftSection>? Lay(BadBoardSearch.Node last)
+    public IReadOnlyList<DraftSection>? Lay(Beginning last)
     {
         var sections = new List<DraftSection>();
         var to = last.At.To;
-        for (var node = last; node.Option is not null; node = node.Before!)
+        for (var beginning = last; beginning.Option is not null; beginning = beginning.Before!)
         {
-            var (option, at) = (node.Option, node.At);
+            var (option, at) = (beginning.Option, beginning.At);
             var section = Lay(option, at.From, to);
             if (to > at.To)
             {
                 var begin = at.From + to - at.To;
                 if (Lay(option, begin, to) is { } moved)
                 {
-                    var slack = node.Before!.Slack;
+                    var slack = beginning.Before!.Slack;
                     var isFree =
-                        node.IsAfterGap || slack >= begin - stock.CrosscutKerf - node.Before.End;
+                        beginning.IsAfterGap
+                        || slack >= begin - stock.CrosscutKerf - beginning.Before.End;
                     var cost = isFree ? moved.Cost : moved.Cost + fit.Gap;
                     if (Costs((moved.Section, cost), section) < 0)
                         section = (moved.Section, cost);
@@ -97,10 +98,10 @@ internal sealed class SectionLayouts
             if (section is not { } laid)
                 return null;
             sections.Add(laid.Section);
-            var before = node.Before!;
+            var before = beginning.Before!;
             to =
                 before.Option is null ? 0
-                : node.IsAfterGap ? before.At.To
+                : beginning.IsAfterGap ? before.At.To
                 : laid.Section.From - stock.CrosscutKerf;
         }
 
