@@ -109,14 +109,8 @@ public sealed class InvitedTests(OpenShop shop) : IClassFixture<OpenShop>
         var visitor = await shop.Visit().SignIn(name);
         await visitor.Submit(Page, "Come in", ("code", code));
         await using var circuit = shop.Services.CreateAsyncScope();
-        var standing = (CircuitStanding)
-            circuit.ServiceProvider.GetRequiredService<AuthenticationStateProvider>();
-        var open = new ClaimsPrincipal(
-            new ClaimsIdentity([new(ClaimTypes.NameIdentifier, helper.UserId)], "test")
-        );
-        ((IHostEnvironmentAuthenticationStateProvider)standing).SetAuthenticationState(
-            Task.FromResult(new AuthenticationState(open))
-        );
+        var standing = await OpenPageAsync(circuit, helper);
+        Assert.NotNull((await standing.GetAuthenticationStateAsync()).User.ToViewer());
         var people = shop.Get<PeopleStore>();
         var person = (await people.FindAsync(owner, course, Cancel))!.People.Single(p =>
             p.Name == name
@@ -134,6 +128,56 @@ public sealed class InvitedTests(OpenShop shop) : IClassFixture<OpenShop>
         );
         var again = await shop.Visit().SignIn(name);
         Assert.Equal(HttpStatusCode.NotFound, (await again.Get($"/courses/{course}")).StatusCode);
+    }
+
+    [Fact]
+    public async Task Whoever_is_removed_while_a_page_is_on_its_way_is_out_as_it_begins()
+    {
+        var (owner, course, code) = await InviteAsync();
+        var name = $"late-{Guid.NewGuid():N}";
+        var helper = await shop.AddInstructorAsync(name);
+        await (await shop.Visit().SignIn(name)).Submit(Page, "Come in", ("code", code));
+        var before = await PrincipalOf(helper);
+        var people = shop.Get<PeopleStore>();
+        var person = (await people.FindAsync(owner, course, Cancel))!.People.Single(p =>
+            p.Name == name
+        );
+        await people.RemoveAsync(owner, person.Id, Cancel);
+
+        await using var circuit = shop.Services.CreateAsyncScope();
+        var standing = OpenPage(circuit, before);
+
+        async Task Ended()
+        {
+            while ((await standing.GetAuthenticationStateAsync()).User.ToViewer() is not null)
+                await Task.Delay(10, Cancel);
+        }
+        await Ended().WaitAsync(TimeSpan.FromSeconds(20), Cancel);
+    }
+
+    private async Task<ClaimsPrincipal> PrincipalOf(InstructorViewer instructor)
+    {
+        await using var scope = shop.Services.CreateAsyncScope();
+        var users = scope.ServiceProvider.GetRequiredService<UserManager<Instructor>>();
+        var account = (await users.FindByIdAsync(instructor.UserId))!;
+        return await scope
+            .ServiceProvider.GetRequiredService<IUserClaimsPrincipalFactory<Instructor>>()
+            .CreateAsync(account);
+    }
+
+    private async Task<CircuitStanding> OpenPageAsync(
+        AsyncServiceScope circuit,
+        InstructorViewer instructor
+    ) => OpenPage(circuit, await PrincipalOf(instructor));
+
+    private static CircuitStanding OpenPage(AsyncServiceScope circuit, ClaimsPrincipal visitor)
+    {
+        var standing = (CircuitStanding)
+            circuit.ServiceProvider.GetRequiredService<AuthenticationStateProvider>();
+        ((IHostEnvironmentAuthenticationStateProvider)standing).SetAuthenticationState(
+            Task.FromResult(new AuthenticationState(visitor))
+        );
+        return standing;
     }
 
     [Fact]

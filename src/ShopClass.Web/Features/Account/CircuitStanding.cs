@@ -8,12 +8,14 @@ namespace ShopClass.Web.Features.Account;
 
 /// <summary>
 /// A live page lasts for hours; every minute it asks again whether its visitor may still be there, and when a student, a
-/// device or a helper is ended it does so at once.
+/// device or a helper is ended it does so at once. It asks as it begins, too: who was ended while it was on its way to the
+/// browser is not told of any more.
 /// </summary>
 public sealed class CircuitStanding : RevalidatingServerAuthenticationStateProvider
 {
     private static readonly AuthenticationState Nobody = new(new(new ClaimsIdentity()));
     private readonly IServiceScopeFactory scopes;
+    private readonly ILogger log;
     private readonly IDisposable listening;
     private bool isTold;
 
@@ -21,7 +23,8 @@ public sealed class CircuitStanding : RevalidatingServerAuthenticationStateProvi
         : base(logs)
     {
         this.scopes = scopes;
-        AuthenticationStateChanged += _ => isTold = true;
+        log = logs.CreateLogger<CircuitStanding>();
+        AuthenticationStateChanged += Begin;
         listening = news.Listen(Hear);
     }
 
@@ -41,6 +44,30 @@ public sealed class CircuitStanding : RevalidatingServerAuthenticationStateProvi
     {
         listening.Dispose();
         base.Dispose(disposing);
+    }
+
+    private void Begin(Task<AuthenticationState> state)
+    {
+        if (isTold)
+            return;
+        isTold = true;
+        _ = EndIfEndedBeforeAsync(state);
+    }
+
+    private async Task EndIfEndedBeforeAsync(Task<AuthenticationState> state)
+    {
+        try
+        {
+            var now = await state;
+            var isKnown = now.User.Identity?.IsAuthenticated == true;
+            if (isKnown && !await ValidateAuthenticationStateAsync(now, CancellationToken.None))
+                SetAuthenticationState(Task.FromResult(Nobody));
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // The page stays, and is asked about again in a minute.
+            log.LogWarning(e, "Whether a page's visitor may be there could not be looked up.");
+        }
     }
 
     private void Hear(News news)
