@@ -8,183 +8,19 @@ namespace ShopClass.Core.Tests.Planning;
 /// <summary>Plans on boards with bad places against every layout there is, on boards so small that these can be gone through.</summary>
 public class BadPlaceOracleTests
 {
-    private static readonly Length Unit = Wood.Mm(10);
-
-    /// <summary>Two to four blanks and a small board with one to three bad places.</summary>
-    internal static readonly Gen<PlanningRequest> Cases = Gen.Select(
-        Gen.Select(Gen.Int[1, 6], Gen.Int[1, 3], Gen.Bool).Array[2, 4],
-        Gen.Select(
-            Gen.Int[0, 11],
-            Gen.Int[0, 4],
-            Gen.Int[1, 2],
-            Gen.Int[1, 2],
-            Gen.Enum<DefectReach>()
-        ).Array[1, 3],
-        Gen.Select(Gen.Int[7, 12], Gen.Int[3, 5], Gen.Int[0, 1], Gen.Int[0, 1]),
-        Gen.Select(Gen.Int[0, 1], Gen.Int[0, 2], Gen.Int[1, 3]),
-        Ask
-    );
-
-    /// <summary>The same on two boards of one size, each with bad places of its own.</summary>
-    private static readonly Gen<PlanningRequest> TwoBoardCases = Gen.Select(
-        Cases,
-        Gen.Select(
-            Gen.Int[0, 11],
-            Gen.Int[0, 4],
-            Gen.Int[1, 2],
-            Gen.Int[1, 2],
-            Gen.Enum<DefectReach>()
-        ).Array[0, 3],
-        Gen.Int[5, 8],
-        (request, bad, length) =>
-        {
-            var width = (int)(request.Boards[0].SmallestWidth.Ticks / Unit.Ticks);
-            var board = request.Boards[0] with
-            {
-                Length = Unit * length,
-                Defects = [.. request.Boards[0].Defects.Where(d => d.Place.To <= Unit * length)],
-            };
-            return request with
-            {
-                Boards =
-                [
-                    board,
-                    board with
-                    {
-                        Id = "2",
-                        Name = "2",
-                        Defects = [.. bad.Select(b => Bad(b, length, width))],
-                    },
-                ],
-            };
-        }
-    );
-
-    private static PlanningRequest Ask(
-        (int Along, int Across, bool MayHide)[] sizes,
-        (int From, int Near, int Along, int Across, DefectReach Reach)[] bad,
-        (int Length, int Width, int TrimStart, int TrimEnd) wood,
-        (int Kerf, int Allowance, int NarrowestOffcut) rules
-    ) =>
-        Wood.Ask(
-            Wood.Bare(Unit * rules.Kerf) with
-            {
-                LengthAllowance = Unit * rules.Allowance,
-                NarrowestOffcut = Unit * rules.NarrowestOffcut,
-            },
-            [
-                Wood.Board("1", Wood.Mm(20), Unit * wood.Width, Unit * wood.Length) with
-                {
-                    TrimStart = Unit * wood.TrimStart,
-                    TrimEnd = Unit * wood.TrimEnd,
-                    Defects = [.. bad.Select(b => Bad(b, wood.Length, wood.Width))],
-                },
-            ],
-            [
-                .. sizes.Select(
-                    (s, i) =>
-                        Wood.Part(
-                            $"{(char)('A' + i)}",
-                            1,
-                            Wood.Mm(20),
-                            Unit * s.Across,
-                            Unit * s.Along
-                        ) with
-                        {
-                            AcceptsHiddenDefect = s.MayHide,
-                        }
-                ),
-            ]
-        );
-
-    private static Defect Bad(
-        (int From, int Near, int Along, int Across, DefectReach Reach) bad,
-        int length,
-        int width
-    )
-    {
-        var from = Math.Min(bad.From, length - 1);
-        var near = Math.Min(bad.Near, width - 1);
-        return new(
-            DefectKind.Knot,
-            new(
-                Unit * from,
-                Unit * Math.Min(length, from + bad.Along),
-                Unit * near,
-                Unit * Math.Min(width, near + bad.Across)
-            ),
-            bad.Reach
-        );
-    }
-
-    private static EveryLayout LayoutsOn(PlanningRequest request, Board board)
-    {
-        int Units(Length length) => (int)(length.Ticks / Unit.Ticks);
-        var rules = request.Rules;
-        return new(
-            [
-                .. request.Project.Parts.Select(p =>
-                    (
-                        Units(p.Finished.Length + rules.LengthAllowance),
-                        Units(p.Finished.Width),
-                        p.AcceptsHiddenDefect
-                    )
-                ),
-            ],
-            [
-                .. board.Defects.Select(d =>
-                    (
-                        Units(d.Place.From),
-                        Units(d.Place.To),
-                        Units(d.Place.Near),
-                        Units(d.Place.Far),
-                        d.Reach
-                    )
-                ),
-            ],
-            Units(board.TrimStart),
-            Units(board.Length - board.TrimEnd),
-            Units(board.SmallestWidth),
-            Units(rules.CrosscutKerf),
-            Units(rules.LengthAllowance),
-            Units(rules.RipKerf + rules.NarrowestOffcut),
-            [.. request.Goals.Concat(PlanGoals.Usual).Distinct()]
-        );
-    }
-
-    /// <summary>
-    /// What the best layout of all is worth, on one board where that does and else on both, which are of one size; null where not
-    /// everything fits.
-    /// </summary>
-    internal static EveryLayout.Worth? BestOf(PlanningRequest request)
-    {
-        var on = request.Boards.Select(b => LayoutsOn(request, b)).ToList();
-        var all = (1 << request.Project.Parts.Count) - 1;
-        var ways = on.Select(b => b.Best(all)).OfType<EveryLayout.Worth>().ToList();
-        if (ways.Count == 0 && on.Count == 2)
-        {
-            for (var some = 1; some < all; some++)
-            {
-                if (on[0].Best(some) is { } first && on[1].Best(all & ~some) is { } second)
-                    ways.Add(first + second);
-            }
-        }
-
-        ways.Sort(on[0].Compare);
-        return ways.Count == 0 ? null : ways[0];
-    }
-
     private static Int128 InTicks(EveryLayout.Worth worth, PlanGoal goal) =>
         goal switch
         {
-            PlanGoal.SawingEffort => (Int128)worth.Sawing * Unit.Ticks * Wood.Mm(20).Ticks,
+            PlanGoal.SawingEffort => (Int128)worth.Sawing
+                * BadPlaceCases.Unit.Ticks
+                * Wood.Mm(20).Ticks,
             PlanGoal.Lines => worth.Lines,
-            _ => (Int128)worth.Length * Unit.Ticks,
+            _ => (Int128)worth.Length * BadPlaceCases.Unit.Ticks,
         };
 
     private static string Told(PlanningRequest request, CutPlan plan)
     {
-        long Units(Length length) => length.Ticks * 10 / Unit.Ticks;
+        long Units(Length length) => length.Ticks * 10 / BadPlaceCases.Unit.Ticks;
         var board = request.Boards[0];
         var rules = request.Rules;
         return $"Tenths of units: board {Units(board.Length)} x {Units(board.SmallestWidth)}, trims {Units(board.TrimStart)} "
@@ -230,7 +66,7 @@ public class BadPlaceOracleTests
         System.Collections.Concurrent.ConcurrentBag<bool> proven
     )
     {
-        var best = BestOf(request);
+        var best = BadPlaceCases.BestOf(request);
         var plan = Wood.Plan(request);
         if (best is not { } worth)
         {
@@ -269,14 +105,14 @@ public class BadPlaceOracleTests
     [InlineData(PlanGoal.LengthUsed, PlanGoal.SawingEffort)]
     [InlineData(PlanGoal.Lines, PlanGoal.SawingEffort)]
     public void No_layout_there_is_beats_what_is_called_best_possible(params PlanGoal[] goals) =>
-        NoneBeats(Cases, goals);
+        NoneBeats(BadPlaceCases.OnOneBoard, goals);
 
     [Theory]
     [InlineData(PlanGoal.Boards, PlanGoal.GlueUps, PlanGoal.SawingEffort, PlanGoal.Lines)]
     [InlineData(PlanGoal.Boards, PlanGoal.GlueUps, PlanGoal.LengthUsed, PlanGoal.SawingEffort)]
     [InlineData(PlanGoal.Boards, PlanGoal.GlueUps, PlanGoal.Lines, PlanGoal.SawingEffort)]
     public void Nor_any_layout_on_two_boards(params PlanGoal[] goals) =>
-        NoneBeats(TwoBoardCases, goals);
+        NoneBeats(BadPlaceCases.OnTwoBoards, goals);
 
     private static void NoneBeats(Gen<PlanningRequest> cases, PlanGoal[] goals)
     {
@@ -300,7 +136,7 @@ public class BadPlaceOracleTests
     [Fact]
     public void A_blank_begins_farther_on_where_that_saves_a_line()
     {
-        var request = Ask(
+        var request = BadPlaceCases.Ask(
             [(4, 2, false), (3, 1, true), (4, 2, true)],
             [
                 (7, 3, 1, 1, DefectReach.MarkedFace),
@@ -319,6 +155,6 @@ public class BadPlaceOracleTests
         Assert.True(plan.IsBestPossible);
         Assert.Equal(5, plan.Goals.Single(g => g.Goal == PlanGoal.Lines).Value);
         var blanks = plan.Boards[0].Sections.Single().Strips.SelectMany(s => s.Blanks);
-        Assert.Equal(2, blanks.Count(b => b.From == Unit * 2));
+        Assert.Equal(2, blanks.Count(b => b.From == BadPlaceCases.Unit * 2));
     }
 }

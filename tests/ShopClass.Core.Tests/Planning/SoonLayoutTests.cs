@@ -22,10 +22,10 @@ public class SoonLayoutTests
     public void A_layout_is_found_soon_nearly_whenever_there_is_one_and_never_otherwise()
     {
         var (found, there) = (0, 0);
-        BadPlaceOracleTests.Cases.Sample(
+        BadPlaceCases.OnOneBoard.Sample(
             request =>
             {
-                var isThere = BadPlaceOracleTests.BestOf(request) is not null;
+                var isThere = BadPlaceCases.BestOf(request) is not null;
                 there += isThere ? 1 : 0;
                 if (Soon(request) is not { } candidate)
                     return;

@@ -29,16 +29,10 @@ internal sealed record Allotment(
     /// <summary>The allotment as a draft.</summary>
     public Draft ToDraft(Bench bench)
     {
-        int[] left = [.. bench.Demand];
         var boards = new List<DraftBoard>();
         for (var part = this; part is not null; part = part.Before)
-        {
             boards.Add(new(part.Stock, part.Way.Sections()));
-            foreach (var blank in boards[^1].Sections.SelectMany(s => s.Blanks))
-                left[blank.Kind]--;
-        }
-
-        return new(boards, left);
+        return Draft.Of(bench, boards);
     }
 }
 

@@ -19,4 +19,14 @@ internal sealed record DraftSection(long From, long To, IReadOnlyList<DraftStrip
 internal sealed record DraftBoard(Stock Stock, IReadOnlyList<DraftSection> Sections);
 
 /// <summary>A whole layout before it is written out, with how many of each kind are left over.</summary>
-internal sealed record Draft(IReadOnlyList<DraftBoard> Boards, IReadOnlyList<int> Left);
+internal sealed record Draft(IReadOnlyList<DraftBoard> Boards, IReadOnlyList<int> Left)
+{
+    /// <summary>Boards laid out, with what they leave of all that is asked for.</summary>
+    public static Draft Of(Bench bench, IReadOnlyList<DraftBoard> boards)
+    {
+        int[] left = [.. bench.Demand];
+        foreach (var blank in boards.SelectMany(b => b.Sections).SelectMany(s => s.Blanks))
+            left[blank.Kind]--;
+        return new(boards, left);
+    }
+}

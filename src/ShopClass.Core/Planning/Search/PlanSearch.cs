@@ -168,10 +168,7 @@ internal sealed class PlanSearch(
             steps.Taken + (request.StepLimit - steps.Taken) / 2,
             boards =>
             {
-                int[] left = [.. bench.Demand];
-                foreach (var blank in boards.SelectMany(b => b.Sections).SelectMany(s => s.Blanks))
-                    left[blank.Kind]--;
-                Offer(Candidate.Of(bench, new(boards, left)));
+                Offer(Candidate.Of(bench, Draft.Of(bench, boards)));
                 return HadOn(bench, chosen);
             }
         );

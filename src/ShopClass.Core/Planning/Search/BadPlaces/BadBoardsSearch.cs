@@ -141,10 +141,7 @@ internal sealed class BadBoardsSearch(
     /// <summary>What sections come to, the board's trim included.</summary>
     private (Cost Cost, long Length) CostOf(Stock stock, IReadOnlyList<DraftSection> sections)
     {
-        int[] left = [.. bench.Demand];
-        foreach (var blank in sections.SelectMany(s => s.Blanks))
-            left[blank.Kind]--;
-        var score = Candidate.Of(bench, new([new(stock, sections)], left)).Score;
+        var score = Candidate.Of(bench, Draft.Of(bench, [new(stock, sections)])).Score;
         return (new(score.Effort, (long)score.Lines), (long)score.LengthUsed);
     }
 

@@ -42,26 +42,27 @@ internal sealed class BadBound(
 
     private Known Roughly(int code)
     {
-        var (answer, sections) = Search(board, code, 1);
-        return answer.Least is not { } least ? new(null, null, Depth.Settled)
-            : sections is not null && Compare(costOf(sections), least) == 0
-                ? new(least, sections, Depth.Settled)
-            : new(least, sections, answer.IsWhole ? Depth.Roughly : Depth.Settled);
+        var (answer, have, sections) = Search(board, code, 1);
+        if (answer.Least is not { } least)
+            return new(null, null, Depth.Settled);
+        var isReached = have is { } h && Compare(h, least) == 0;
+        var depth = answer.IsWhole && !isReached ? Depth.Roughly : Depth.Settled;
+        return new(least, sections, depth);
     }
 
     private Known Wholly(int code, Known rough)
     {
-        var (answer, sections) = Search(counting.Value, code, BadBoardSearch.MostLaidOut);
+        var (answer, _, sections) = Search(counting.Value, code, BadBoardSearch.MostLaidOut);
         var least = answer.Least is { } l && Compare(l, rough.Least!.Value) > 0 ? l : rough.Least;
         return new(least, sections ?? rough.Sections, Depth.Settled);
     }
 
-    /// <summary>What the search says, the board's trim included, and the best of what it laid out.</summary>
-    private (BadBoardAnswer Answer, IReadOnlyList<DraftSection>? Sections) Search(
-        BadBoard on,
-        int code,
-        int mostLaidOut
-    )
+    /// <summary>What the search says, the board's trim included, and the best of what it laid out, with its cost.</summary>
+    private (
+        BadBoardAnswer Answer,
+        (Cost Cost, long Length)? Have,
+        IReadOnlyList<DraftSection>? Sections
+    ) Search(BadBoard on, int code, int mostLaidOut)
     {
         (Cost Cost, long Length)? have = null;
         IReadOnlyList<DraftSection>? best = null;
@@ -81,6 +82,7 @@ internal sealed class BadBound(
             {
                 Least = answer.Least is { } l ? (l.Cost + trim, l.Length) : null,
             },
+            have,
             best
         );
     }
