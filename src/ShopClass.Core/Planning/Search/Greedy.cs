@@ -8,6 +8,8 @@ internal sealed class Greedy(Bench bench)
 {
     private const int MostPaired = 6;
     private const int MostLengths = 48;
+    private readonly SectionFiller?[] fillers = new SectionFiller?[bench.Stocks.Count];
+    private readonly Dictionary<Place, DraftSection?> known = [];
 
     /// <summary>What the next section must hold.</summary>
     internal enum Lead
@@ -39,14 +41,13 @@ internal sealed class Greedy(Bench bench)
 
     private List<DraftSection> Sections(Stock stock, int[] left, Lead lead)
     {
-        var filler = new SectionFiller(bench, stock);
         var sections = new List<DraftSection>();
         var at = stock.Start;
         while (at < stock.End && left.Any(n => n > 0))
         {
-            var section = BestSection(filler, stock, at, left, Must(stock, left, lead));
+            var section = BestSection(stock, at, left, Must(stock, left, lead));
             if (section is null && lead is not Lead.Anything)
-                section = BestSection(filler, stock, at, left, -1);
+                section = BestSection(stock, at, left, -1);
             if (section is not null)
             {
                 sections.Add(section);
@@ -78,25 +79,39 @@ internal sealed class Greedy(Bench bench)
         return must!.Index;
     }
 
-    private DraftSection? BestSection(
-        SectionFiller filler,
-        Stock stock,
-        long at,
-        int[] left,
-        int must
-    )
+    /// <summary>Orders of boards and ways of leading come to the same places with the same blanks left again and again.</summary>
+    private DraftSection? BestSection(Stock stock, long at, int[] left, int must)
     {
+        var place = new Place(stock.Index, at, must, left);
+        if (!known.TryGetValue(place, out var section))
+        {
+            section = FindSection(stock, at, left, must);
+            known.Add(place with { Left = [.. left] }, section);
+        }
+
+        return section;
+    }
+
+    private DraftSection? FindSection(Stock stock, long at, int[] left, int must)
+    {
+        var filler = fillers[stock.Index] ??= new(bench, stock);
         DraftSection? best = null;
         Int128 bestUsed = 0;
+        var rest = new int[left.Length];
+        var reach = long.MaxValue;
         foreach (var length in Lengths(stock, at, left))
         {
-            var rest = (int[])left.Clone();
+            // The same section as for the length before.
+            if (at + length >= reach)
+                continue;
+            left.CopyTo(rest, 0);
             var section = filler.Fill(at, at + length, rest, must);
+            reach = filler.Reach;
             if (section is null)
                 continue;
-            var used = section
-                .Blanks.Select(b => bench.Kinds[b.Kind].Area)
-                .Aggregate((Int128)0, (sum, area) => sum + area);
+            Int128 used = 0;
+            for (var kind = 0; kind < rest.Length; kind++)
+                used += (left[kind] - rest[kind]) * bench.Kinds[kind].Area;
             var span = section.To - at + stock.CrosscutKerf;
             var bestSpan = best is null ? 1 : best.To - at + stock.CrosscutKerf;
             if (best is null || used * bestSpan > bestUsed * span)
@@ -140,4 +155,23 @@ internal sealed class Greedy(Bench bench)
         all.Length <= most
             ? all
             : Enumerable.Range(0, most).Select(i => all[(long)i * (all.Length - 1) / (most - 1)]);
+
+    /// <summary>Where the next section is to begin, what it must hold, and what is left to choose from.</summary>
+    private readonly record struct Place(int Stock, long At, int Must, int[] Left)
+    {
+        public bool Equals(Place other) =>
+            (Stock, At, Must) == (other.Stock, other.At, other.Must)
+            && Left.AsSpan().SequenceEqual(other.Left);
+
+        public override int GetHashCode()
+        {
+            var hash = new HashCode();
+            hash.Add(Stock);
+            hash.Add(At);
+            hash.Add(Must);
+            foreach (var count in Left)
+                hash.Add(count);
+            return hash.ToHashCode();
+        }
+    }
 }

@@ -8,12 +8,33 @@ internal sealed class SectionFiller(Bench bench, Stock stock)
 {
     private const int MostWidths = 24;
 
+    /// <summary>Every width a blank may take, the widest first, with its kind.</summary>
+    private readonly (long Width, Kind Kind)[] widths =
+    [
+        .. bench
+            .Kinds.SelectMany(k =>
+                k.MayTurn ? new[] { (k.Width, Kind: k), (k.Length, Kind: k) } : [(k.Width, Kind: k)]
+            )
+            .OrderByDescending(w => w.Item1),
+    ];
+    private readonly Kind[] suited = [.. bench.Kinds.Where(k => k.Suits[stock.Index])];
+    private readonly int[] rest = new int[bench.Kinds.Count];
+    private List<DraftBlank> filled = [];
+    private List<DraftBlank> bestFilled = [];
+
+    /// <summary>
+    /// How far along the board the last section was decided: with its end anywhere between there and where it was, the same would
+    /// have been filled.
+    /// </summary>
+    public long Reach { get; private set; }
+
     /// <summary>
     /// A section between two places along the board, or null when nothing fits. Takes what it uses out of
     /// <paramref name="left"/>. <paramref name="must"/> names a kind that has to be in its first strip, or -1.
     /// </summary>
     public DraftSection? Fill(long from, long to, int[] left, int must)
     {
+        Reach = from;
         var strips = new List<DraftStrip>();
         if (must < 0 && WholeWidth(from, to, left, must) is { } whole)
             return whole;
@@ -52,8 +73,10 @@ internal sealed class SectionFiller(Bench bench, Stock stock)
         long? next = null;
         foreach (var bad in stock.Bad)
         {
-            if (bad.From < to && bad.To > from && bad.Far > near && bad.Far < stock.Width)
-                next = Math.Min(next ?? long.MaxValue, bad.Far);
+            if (bad.From >= to || bad.To <= from || bad.Far <= near || bad.Far >= stock.Width)
+                continue;
+            next = Math.Min(next ?? long.MaxValue, bad.Far);
+            Reach = Math.Max(Reach, bad.From + 1);
         }
 
         return next;
@@ -72,123 +95,131 @@ internal sealed class SectionFiller(Bench bench, Stock stock)
         );
         if (!tight)
             return null;
-        var blanks = FillAlong(
-            from,
-            to,
-            0,
-            stock.Width,
-            left,
-            must,
-            k => k.WidthBetweenStraightEdges
-        );
+        FillAlong(from, to, (0, stock.Width), left, must, isWhole: true);
         if (
-            blanks.Count == 0
-            || (must < 0 && blanks.All(b => bench.Kinds[b.Kind].Width <= stock.Width))
+            filled.Count == 0
+            || (must < 0 && filled.All(b => bench.Kinds[b.Kind].Width <= stock.Width))
         )
             return null;
-        var strip = new DraftStrip(0, stock.Width, blanks);
+        var strip = new DraftStrip(0, stock.Width, [.. filled]);
         Take(strip, left);
-        return new(from, blanks[^1].To, [strip]);
+        return new(from, filled[^1].To, [strip]);
     }
 
     private DraftStrip? BestStrip(long from, long to, long near, int[] left, int must)
     {
-        DraftStrip? best = null;
+        var bestWidth = 0L;
         Int128 bestUsed = 0;
-        foreach (var width in Widths(left, must).Where(w => near + w <= stock.Width))
+        bestFilled.Clear();
+        foreach (var width in Widths(left, must))
         {
-            var blanks = FillAlong(from, to, near, near + width, left, must, k => k.Width);
-            if (blanks.Count == 0)
+            if (near + width > stock.Width)
                 continue;
-            var strip = new DraftStrip(near, near + blanks.Max(Across), blanks);
-            var used = blanks.Aggregate(
-                (Int128)0,
-                (sum, b) => sum + (Int128)(b.To - b.From) * Across(b)
-            );
+            FillAlong(from, to, (near, near + width), left, must, isWhole: false);
+            if (filled.Count == 0)
+                continue;
+            var (used, across) = Use(filled);
             // Best use of the strip's own area; the wider strip where two are as good.
             if (
-                best is null
-                || used * (best.Width + stock.RipKerf) > bestUsed * (strip.Width + stock.RipKerf)
+                bestFilled.Count > 0
+                && used * (bestWidth + stock.RipKerf) <= bestUsed * (across + stock.RipKerf)
             )
-                (best, bestUsed) = (strip, used);
+                continue;
+            (bestWidth, bestUsed) = (across, used);
+            (filled, bestFilled) = (bestFilled, filled);
         }
 
-        return best;
+        return bestFilled.Count == 0 ? null : new(near, near + bestWidth, [.. bestFilled]);
     }
 
-    private long Across(DraftBlank blank) => bench.Kinds[blank.Kind].Across(blank.Turned);
+    /// <summary>Area of blanks, and the width the widest of them takes.</summary>
+    private (Int128 Used, long Across) Use(List<DraftBlank> blanks)
+    {
+        Int128 used = 0;
+        var widest = 0L;
+        foreach (var blank in blanks)
+        {
+            var across = bench.Kinds[blank.Kind].Across(blank.Turned);
+            used += (Int128)(blank.To - blank.From) * across;
+            widest = Math.Max(widest, across);
+        }
 
-    private IEnumerable<long> Widths(int[] left, int must) =>
-        Greedy.Thinned(AllWidths(left, must), MostWidths);
+        return (used, widest);
+    }
 
-    private long[] AllWidths(int[] left, int must) =>
-        [
-            .. bench
-                .Kinds.Where(k => left[k.Index] > 0 && (must < 0 || must == k.Index))
-                .SelectMany(k => k.MayTurn ? new[] { k.Width, k.Length } : [k.Width])
-                .Distinct()
-                .OrderDescending(),
-        ];
+    private IEnumerable<long> Widths(int[] left, int must)
+    {
+        var all = new List<long>(widths.Length);
+        foreach (var (width, kind) in widths)
+        {
+            var isWanted = left[kind.Index] > 0 && (must < 0 || must == kind.Index);
+            if (isWanted && (all.Count == 0 || all[^1] != width))
+                all.Add(width);
+        }
 
-    /// <summary>Blanks end to end, each the longest that still fits, the must first.</summary>
-    private List<DraftBlank> FillAlong(
+        return all.Count <= MostWidths ? all : Greedy.Thinned([.. all], MostWidths);
+    }
+
+    /// <summary>Blanks end to end between two edges, each the longest that still fits, the must first.</summary>
+    private void FillAlong(
         long from,
         long to,
-        long near,
-        long far,
+        (long Near, long Far) edges,
         int[] left,
         int must,
-        Func<Kind, long> widthOf
+        bool isWhole
     )
     {
-        var blanks = new List<DraftBlank>();
-        var rest = (int[])left.Clone();
+        filled.Clear();
+        left.CopyTo(rest, 0);
         var at = from;
         while (at < to)
         {
-            var only = blanks.Count == 0 ? must : -1;
-            if (NextBlank(at, to, near, far, rest, only, widthOf) is not { } blank)
+            var only = filled.Count == 0 ? must : -1;
+            if (NextBlank(at, to, edges, only, isWhole) is not { } blank)
                 break;
-            blanks.Add(blank);
+            filled.Add(blank);
             rest[blank.Kind]--;
             at = blank.To + stock.CrosscutKerf;
         }
 
-        return blanks;
+        if (filled.Count > 0)
+            Reach = Math.Max(Reach, filled[^1].To);
     }
 
+    /// <summary>No wood skipped before wood skipped; then the longest.</summary>
     private DraftBlank? NextBlank(
         long at,
         long to,
-        long near,
-        long far,
-        int[] left,
+        (long Near, long Far) edges,
         int only,
-        Func<Kind, long> widthOf
+        bool isWhole
     )
     {
         DraftBlank? best = null;
-        foreach (var kind in bench.Kinds)
+        foreach (var kind in suited)
         {
-            if (
-                left[kind.Index] == 0
-                || !kind.Suits[stock.Index]
-                || (only >= 0 && only != kind.Index)
-            )
+            if (rest[kind.Index] == 0 || (only >= 0 && only != kind.Index))
                 continue;
-            foreach (var turned in kind.MayTurn ? new[] { false, true } : [false])
+            for (var turn = 0; turn < (kind.MayTurn ? 2 : 1); turn++)
             {
+                var turned = turn == 1;
                 var along = kind.Along(turned);
-                if ((turned ? kind.Length : widthOf(kind)) > far - near)
+                var across =
+                    turned ? kind.Length
+                    : isWhole ? kind.WidthBetweenStraightEdges
+                    : kind.Width;
+                if (across > edges.Far - edges.Near || at + along > to)
                     continue;
-                var start = stock.FirstClear(kind, at, along, near, far, to);
+                if (best is { } b && b.From == at && b.To - b.From >= along)
+                    continue;
+                var start = stock.FirstClear(kind, at, along, edges.Near, edges.Far, to);
                 if (start == long.MaxValue)
                     continue;
-                // No wood skipped before wood skipped; then the longest.
                 if (
-                    best is null
-                    || start < best.Value.From
-                    || (start == best.Value.From && along > best.Value.To - best.Value.From)
+                    best is not { } other
+                    || start < other.From
+                    || (start == other.From && along > other.To - other.From)
                 )
                     best = new(kind.Index, turned, start, start + along);
             }

@@ -6,6 +6,8 @@ namespace ShopClass.Core.Planning.Search;
 /// <summary>A board as the search sees it: plain ticks, its bad places sorted along it.</summary>
 internal sealed class Stock
 {
+    private readonly BadPlace[] bad;
+
     public Stock(int index, Board board, CourseRules rules)
     {
         Index = index;
@@ -15,7 +17,7 @@ internal sealed class Stock
         Width = board.SmallestWidth.Ticks;
         CrosscutKerf = rules.CrosscutKerf.Ticks;
         RipKerf = rules.RipKerf.Ticks;
-        Bad =
+        bad =
         [
             .. board
                 .Defects.Select(BadPlace.Of)
@@ -38,9 +40,9 @@ internal sealed class Stock
     public long Width { get; }
     public long CrosscutKerf { get; }
     public long RipKerf { get; }
-    public IReadOnlyList<BadPlace> Bad { get; }
+    public IReadOnlyList<BadPlace> Bad => bad;
     public long Usable => End - Start;
-    public bool IsClear => Bad.Count == 0;
+    public bool IsClear => bad.Length == 0;
 
     /// <summary>What trimming its start costs.</summary>
     public Cost TrimCost =>
@@ -84,18 +86,18 @@ internal sealed class Stock
     {
         long? marked = null;
         long? back = null;
-        foreach (var bad in Bad)
+        foreach (var place in bad)
         {
-            if (bad.From >= to)
+            if (place.From >= to)
                 break;
-            if (bad.To <= from || bad.Near >= far || bad.Far <= near)
+            if (place.To <= from || place.Near >= far || place.Far <= near)
                 continue;
-            if (!kind.AcceptsHiddenDefect || bad.Reach is DefectReach.Through)
-                return bad.To;
-            if (bad.Reach is DefectReach.MarkedFace)
-                marked = Math.Min(marked ?? long.MaxValue, bad.To);
+            if (!kind.AcceptsHiddenDefect || place.Reach is DefectReach.Through)
+                return place.To;
+            if (place.Reach is DefectReach.MarkedFace)
+                marked = Math.Min(marked ?? long.MaxValue, place.To);
             else
-                back = Math.Min(back ?? long.MaxValue, bad.To);
+                back = Math.Min(back ?? long.MaxValue, place.To);
         }
 
         return marked is null || back is null ? null : Math.Min(marked.Value, back.Value);
