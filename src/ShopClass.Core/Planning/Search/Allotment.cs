@@ -45,6 +45,7 @@ internal sealed class Allotments
     private readonly Dictionary<int, Allotment?[]> onOne = [];
     private readonly Dictionary<int, Allotment?[]> onSeveral = [];
     private readonly Func<Stock, Func<int, BoardWay?>> waysOf;
+    private int[]? parts;
 
     public Allotments(
         Bench bench,
@@ -87,14 +88,13 @@ internal sealed class Allotments
     private Allotment? BestSplit(Allotment?[] before, Allotment?[] last, int code)
     {
         Allotment? best = null;
-        var whole = lattice.Packed(code);
         if (!steps.Take(1 + code / 16))
             return null;
-        for (var part = 1; part < code; part++)
+        parts ??= new int[lattice.Size];
+        var count = lattice.Parts(code, parts);
+        for (var i = 1; i < count - 1; i++)
         {
-            if (last[part] is not { } here || !lattice.Holds(whole, lattice.Packed(part)))
-                continue;
-            if (before[code - part] is not { } there)
+            if (last[parts[i]] is not { } here || before[code - parts[i]] is not { } there)
                 continue;
             var cost = here.Cost + there.Cost;
             var length = here.Length + there.Length;

@@ -65,6 +65,25 @@ internal sealed class Lattice
         return new(demand, (int)size);
     }
 
+    /// <summary>Writes down every choice that one holds, none and all of it too, smallest number first; how many they are.</summary>
+    public int Parts(int code, int[] into)
+    {
+        var count = 1;
+        into[0] = 0;
+        for (var kind = 0; kind < strides.Length; kind++)
+        {
+            var next = kind + 1 < strides.Length ? strides[kind + 1] : Size;
+            var (few, most) = (count, code % next / strides[kind] * strides[kind]);
+            for (var some = strides[kind]; some <= most; some += strides[kind])
+            {
+                for (var i = 0; i < few; i++)
+                    into[count++] = into[i] + some;
+            }
+        }
+
+        return count;
+    }
+
     /// <summary>The number of one of a kind.</summary>
     public int One(int kind) => strides[kind];
 

@@ -67,7 +67,14 @@ internal sealed record SectionOption(
     long Length,
     Cost Cost,
     IReadOnlyList<StripOption> Strips
-);
+)
+{
+    /// <summary>Its strips in every order worth trying.</summary>
+    public IReadOnlyList<IReadOnlyList<StripOption>> Orders =>
+        orders ??= [.. SectionPlacer.Orders(Strips)];
+
+    private IReadOnlyList<IReadOnlyList<StripOption>>? orders;
+}
 
 /// <summary>Sawing effort and lines of a part of a plan.</summary>
 internal readonly record struct Cost(Int128 Effort, long Lines)

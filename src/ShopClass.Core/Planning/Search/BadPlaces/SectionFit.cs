@@ -8,7 +8,7 @@ internal sealed class SectionFit
     private readonly SectionEnds ends;
     private readonly long leeway;
     private readonly Dictionary<(SectionOption, long), IReadOnlyList<Outcome>> known = new(
-        new ByReference<long>()
+        new ByReference<SectionOption, long>()
     );
     private readonly Dictionary<SectionOption, long[]> starts = new(
         ReferenceEqualityComparer.Instance

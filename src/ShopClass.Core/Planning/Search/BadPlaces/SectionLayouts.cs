@@ -13,7 +13,7 @@ internal sealed class SectionLayouts
     private readonly Dictionary<
         (SectionOption, (long, long)),
         (DraftSection Section, Cost Cost)?
-    > known = new(new ByReference<(long, long)>());
+    > known = new(new ByReference<SectionOption, (long, long)>());
 
     public SectionLayouts(Bench bench, Stock stock, SectionFit fit)
     {

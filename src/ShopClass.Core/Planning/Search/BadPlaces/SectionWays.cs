@@ -5,10 +5,10 @@ internal sealed class SectionWays(Stock stock, long keepable, Steps steps)
 {
     private readonly Across across = new(stock, keepable);
     private readonly Dictionary<(SectionOption, int), IReadOnlyList<Arrangement>> ways = new(
-        new ByReference<int>()
+        new ByReference<SectionOption, int>()
     );
     private readonly Dictionary<(SectionOption, int), List<(int, int[])>> kinds = new(
-        new ByReference<int>()
+        new ByReference<SectionOption, int>()
     );
 
     /// <summary>The ways to lay its strips across where it may meet these bad places (bits).</summary>
