@@ -12,20 +12,31 @@ public class SoonLayoutTests
     {
         var bench = Core.Planning.Search.Bench.Lay(request, GlueUpChoices.For(request)[0]);
         var steps = new Steps(20_000, TestContext.Current.CancellationToken);
-        return
-            bench.EachHasABoard && new ClearSearch(bench, steps).Soon(bench.Stocks[0]) is { } draft
+        return bench.EachHasABoard && new ClearSearch(bench, steps).Soon(bench.Stocks) is { } draft
             ? Candidate.Of(bench, draft)
             : null;
     }
 
     [Fact]
-    public void A_layout_is_found_soon_nearly_whenever_there_is_one_and_never_otherwise()
+    public void A_layout_is_found_soon_nearly_whenever_there_is_one_and_never_otherwise() =>
+        IsFoundSoon(BadPlaceCases.OnOneBoard, r => BadPlaceCases.BestOf(r) is not null);
+
+    [Fact]
+    public void So_it_is_on_two_boards_where_each_of_them_is_needed() =>
+        IsFoundSoon(
+            BadPlaceCases.OnTwoBoards.Where(r =>
+                r.Boards.All(b => BadPlaceCases.BestOf(r with { Boards = [b] }) is null)
+            ),
+            r => BadPlaceCases.BestOf(r) is not null
+        );
+
+    private static void IsFoundSoon(Gen<PlanningRequest> requests, Func<PlanningRequest, bool> has)
     {
         var (found, there) = (0, 0);
-        BadPlaceCases.OnOneBoard.Sample(
+        requests.Sample(
             request =>
             {
-                var isThere = BadPlaceCases.BestOf(request) is not null;
+                var isThere = has(request);
                 there += isThere ? 1 : 0;
                 if (Soon(request) is not { } candidate)
                     return;
@@ -44,6 +55,6 @@ public class SoonLayoutTests
             iter: 300,
             threads: 1
         );
-        Assert.True(found * 20 >= there * 19, $"{found} of {there}");
+        Assert.True(there > 0 && found * 20 >= there * 19, $"{found} of {there}");
     }
 }

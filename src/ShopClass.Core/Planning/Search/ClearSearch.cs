@@ -49,8 +49,8 @@ internal sealed class ClearSearch(Bench bench, Steps steps)
             ? search.OnBadBoards(chosen, have, limit, tryOut)
             : null;
 
-    /// <summary>A layout of everything on one board with bad places that takes no long search, or null.</summary>
-    public Draft? Soon(Stock stock) => byChoices.Value?.Soon(stock);
+    /// <summary>A layout of everything on boards with bad places that takes no long search, or null.</summary>
+    public Draft? Soon(IReadOnlyList<Stock> chosen) => byChoices.Value?.Soon(chosen);
 
     /// <summary>The best plan found on the boards as they are.</summary>
     public Draft? AsTheyAre(IReadOnlyList<Stock> chosen) =>

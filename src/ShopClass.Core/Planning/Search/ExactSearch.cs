@@ -35,11 +35,21 @@ internal sealed class ExactSearch
     /// <summary>The best allotment found on the boards as they are.</summary>
     public Allotment? AsTheyAre(IReadOnlyList<Stock> chosen) => real.Best(chosen, lattice.All);
 
-    /// <summary>A layout of everything on one board with bad places that takes no long search, or null.</summary>
-    public Draft? Soon(Stock stock) =>
-        new SoonLayout(bench, lattice, stock, TableFor(stock), steps).Find() is { } sections
-            ? new([new(stock, sections)], new int[bench.Kinds.Count])
+    /// <summary>A layout of everything on these boards as they are that takes no long search, or null.</summary>
+    public Draft? Soon(IReadOnlyList<Stock> chosen)
+    {
+        if (chosen.Count > 1 && Choices > SoonShares.MostChoices)
+            return null;
+        var boards = chosen
+            .Select(s => (s, TableFor(s), new SoonLayout(bench, lattice, s, TableFor(s), steps)))
+            .ToList();
+        var found =
+            chosen.Count > 1 ? new SoonShares(lattice, boards, steps).Find()
+            : boards[0].Item3.Find(lattice.All, SoonLayout.MostPlaced) is { } sections
+                ? [new(chosen[0], sections)]
             : null;
+        return found is null ? null : Draft.Of(bench, found);
+    }
 
     /// <summary>The most blanks these boards yield, then the most area.</summary>
     public Allotment? Most(IReadOnlyList<Stock> chosen)

@@ -22,8 +22,8 @@ internal static class RealDrafts
         }
 
         yield return clear.Shuffled(bench, steps);
-        if (chosen.Count == 1 && !hasPlan())
-            yield return search.Soon(chosen[0]);
+        if (!hasPlan())
+            yield return search.Soon(chosen);
         if (search.AsTheyAre(chosen) is { } real)
             yield return real;
     }

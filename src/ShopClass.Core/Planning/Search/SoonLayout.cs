@@ -1,7 +1,7 @@
 namespace ShopClass.Core.Planning.Search;
 
 /// <summary>
-/// Looks for a layout of everything on one board with bad places without going through all choices: section after section from the
+/// Looks for a layout of blanks on one board with bad places without going through all choices: section after section from the
 /// board's start, first those after which the rest would end soonest if it were clear; back to the next best where that leads
 /// nowhere, as long as the looks last.
 /// </summary>
@@ -14,15 +14,24 @@ internal sealed class SoonLayout(
 )
 {
     private const int MostTried = 12;
-    private const int MostPlaced = 1500;
+
+    /// <summary>The most sections placed where one board is all there is.</summary>
+    public const int MostPlaced = 1500;
     private readonly SectionPlacer placer = new(bench, stock, steps);
     private readonly Dictionary<int, long> failed = [];
     private readonly List<DraftSection> sections = [];
-    private int placed;
+    private int mostPlaced;
 
-    /// <summary>The sections, or null where none were found.</summary>
-    public IReadOnlyList<DraftSection>? Find() =>
-        GoOn(lattice.All, stock.Start - stock.CrosscutKerf) ? sections : null;
+    /// <summary>How many sections were placed to find the last layout, or none.</summary>
+    public int Placed { get; private set; }
+
+    /// <summary>The sections for a choice of blanks, or null where none were found with so many placed.</summary>
+    public IReadOnlyList<DraftSection>? Find(int code, int most)
+    {
+        (Placed, mostPlaced) = (0, most);
+        sections.Clear();
+        return GoOn(code, stock.Start - stock.CrosscutKerf) ? [.. sections] : null;
+    }
 
     private bool GoOn(int left, long end)
     {
@@ -37,7 +46,7 @@ internal sealed class SoonLayout(
             if (GoOn(rest, section.To))
                 return true;
             sections.RemoveAt(sections.Count - 1);
-            if (placed > MostPlaced || steps.AreUp)
+            if (Placed > mostPlaced || steps.AreUp)
                 return false;
         }
 
@@ -64,7 +73,7 @@ internal sealed class SoonLayout(
         var found = new List<(DraftSection, int, long End)>();
         while (found.Count < MostTried && hopeful.TryDequeue(out var option, out _))
         {
-            if (++placed > MostPlaced)
+            if (++Placed > mostPlaced)
                 break;
             var rest = left - option.Code;
             if (
