@@ -52,6 +52,9 @@ internal sealed class Bench
         && a.Board.HasStraightEdges == b.Board.HasStraightEdges
         && Kinds.All(k => k.Suits[a.Index] == k.Suits[b.Index]);
 
+    /// <summary>The same where any plan that has everything will do.</summary>
+    public Bench ForAnyPlan() => new(Request, Stocks, Kinds, GlueUps, costMatters: false);
+
     /// <summary>Edges to glue.</summary>
     public int Joints =>
         Request

@@ -12,6 +12,7 @@ internal sealed class ExactSearch
     private readonly Lattice lattice;
     private readonly Steps steps;
     private readonly List<(Stock Stock, BoardTable Table)> clearTables = [];
+    private readonly List<(Stock Stock, BoardTable Table)> anyTables = [];
     private readonly Allotments clear;
     private readonly Allotments real;
 
@@ -40,12 +41,27 @@ internal sealed class ExactSearch
     {
         if (chosen.Count > 1 && Choices > SoonShares.MostChoices)
             return null;
-        var boards = chosen
-            .Select(s => (s, TableFor(s), new SoonLayout(bench, lattice, s, TableFor(s), steps)))
-            .ToList();
+        // Only lengths count at first: that is a small part of the work of all costs.
+        return Soon(chosen, anyTables, bench.ForAnyPlan()) ?? Soon(chosen, clearTables, bench);
+    }
+
+    private Draft? Soon(
+        IReadOnlyList<Stock> chosen,
+        List<(Stock Stock, BoardTable Table)> tables,
+        Bench on
+    )
+    {
+        List<(Stock Stock, BoardTable Table, SoonLayout Layout)> boards =
+        [
+            .. chosen
+                .Select(s => (Stock: s, Table: TableFor(s, tables, on)))
+                .Select(b =>
+                    (b.Stock, b.Table, new SoonLayout(bench, lattice, b.Stock, b.Table, steps))
+                ),
+        ];
         var found =
             chosen.Count > 1 ? new SoonShares(lattice, boards, steps).Find()
-            : boards[0].Item3.Find(lattice.All, SoonLayout.MostPlaced) is { } sections
+            : boards[0].Layout.Find(lattice.All, SoonLayout.MostPlaced) is { } sections
                 ? [new(chosen[0], sections)]
             : null;
         return found is null ? null : Draft.Of(bench, found);
@@ -110,18 +126,20 @@ internal sealed class ExactSearch
         return code => table.Best(code) is { } way ? new(way.Cost, way.End, way.Sections) : null;
     }
 
+    private BoardTable TableFor(Stock stock) => TableFor(stock, clearTables, bench);
+
     /// <summary>Boards sawn alike share one table, made for the longest of them.</summary>
-    private BoardTable TableFor(Stock stock)
+    private BoardTable TableFor(Stock stock, List<(Stock Stock, BoardTable Table)> tables, Bench on)
     {
-        foreach (var (other, table) in clearTables)
+        foreach (var (other, table) in tables)
         {
             if (bench.AreSawnAlike(stock, other))
                 return table;
         }
 
         var longest = bench.Stocks.Where(s => bench.AreSawnAlike(s, stock)).Max(s => s.Usable);
-        var made = BoardTable.For(bench, lattice, stock, longest, steps);
-        clearTables.Add((stock, made));
+        var made = BoardTable.For(on, lattice, stock, longest, steps);
+        tables.Add((stock, made));
         return made;
     }
 }
