@@ -6,6 +6,9 @@ namespace ShopClass.Bench.Instances;
 /// <summary>Hands an instance to the solver for its variant and writes the answer as rectangles.</summary>
 internal static class Solvers
 {
+    /// <summary>Steps of beams for a board cut in three stages.</summary>
+    private const int UsualBeamSteps = 200_000;
+
     /// <summary>Null when there is no solver for the variant.</summary>
     public static Solution? Solve(
         Instance instance,
@@ -18,6 +21,8 @@ internal static class Solvers
             ? StagedBoards.Solve(instance, variant, steps, cancel)
         : variant is { Aim: Aim.MostProfit, Stages: 2 }
             ? Shelves(instance, variant.FirstCutDividesW, steps, cancel)
+        : variant is { Aim: Aim.MostProfit, Stages: 3 }
+            ? Sections(instance, variant.FirstCutDividesW, steps, cancel)
         : null;
 
     private static Solution Lengths(Instance instance, int? steps, CancellationToken cancel)
@@ -52,11 +57,8 @@ internal static class Solvers
         CancellationToken cancel
     )
     {
-        Item[] items = [.. instance.Items.Select(i => turned ? i with { W = i.H, H = i.W } : i)];
-        var board = instance.Stock[0];
-        var problem = turned
-            ? new ShelfProblem(board.H, board.W, items)
-            : new ShelfProblem(board.W, board.H, items);
+        var problem = OneBoard(instance, turned);
+        var items = problem.Items;
         var knapsack = new TwoStageKnapsack(problem, steps ?? 100_000, cancel);
         knapsack.Solve();
         var parts = new List<Placed>();
@@ -74,5 +76,47 @@ internal static class Solvers
         }
 
         return new([0], parts, knapsack.Bound, knapsack.Bound == knapsack.Value);
+    }
+
+    private static Solution Sections(
+        Instance instance,
+        bool turned,
+        int? steps,
+        CancellationToken cancel
+    )
+    {
+        var problem = OneBoard(instance, turned);
+        var knapsack = new ThreeStageKnapsack(problem, steps ?? UsualBeamSteps, cancel);
+        knapsack.Solve();
+        var parts = new List<Placed>();
+        var low = 0;
+        foreach (var section in knapsack.Best)
+        {
+            var near = 0;
+            foreach (var strip in section.Strips)
+            {
+                var at = low;
+                foreach (var i in strip)
+                {
+                    parts.Add(turned ? new(i, 0, at, near) : new(i, 0, near, at));
+                    at += problem.Items[i].H;
+                }
+
+                near += strip.Max(i => problem.Items[i].W);
+            }
+
+            low += section.Height;
+        }
+
+        return new([0], parts, knapsack.Bound, knapsack.Bound == knapsack.Value);
+    }
+
+    /// <summary>The board so that first cuts divide its length.</summary>
+    private static ShelfProblem OneBoard(Instance instance, bool turned)
+    {
+        var board = instance.Stock[0];
+        return turned
+            ? new(board.H, board.W, [.. instance.Items.Select(i => i with { W = i.H, H = i.W })])
+            : new(board.W, board.H, instance.Items);
     }
 }

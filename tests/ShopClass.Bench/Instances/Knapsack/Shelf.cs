@@ -1,7 +1,7 @@
 namespace ShopClass.Bench.Instances.Knapsack;
 
 /// <summary>A first-stage piece of one board: its height (by number, tallest first) and how many of each item lie side by side on it.</summary>
-internal sealed record Shelf(int Height, int[] Counts)
+internal record Shelf(int Height, int[] Counts)
 {
     /// <summary>The items on it.</summary>
     public int[] Kinds { get; } = [.. Enumerable.Range(0, Counts.Length).Where(i => Counts[i] > 0)];
@@ -10,8 +10,8 @@ internal sealed record Shelf(int Height, int[] Counts)
 /// <summary>One board to fill with shelves; items are at most as high as their shelf and are never turned.</summary>
 internal sealed record ShelfProblem(int Width, int Length, IReadOnlyList<Item> Items)
 {
-    /// <summary>The heights a shelf may have, tallest first.</summary>
-    public int[] Heights { get; } =
+    /// <summary>The heights a shelf may have; unless others are given those of the items, tallest first.</summary>
+    public int[] Heights { get; init; } =
     [
         .. Items
             .Where(i => i.Count > 0 && i.W <= Width && i.H <= Length)
