@@ -1,4 +1,7 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace ShopClass.Core.Planning.Search.Pricing;
 
@@ -10,12 +13,17 @@ internal sealed class BlankIndex(Packing packing)
 {
     /// <summary>So many of them have their bits in one word.</summary>
     public const int WordBits = 64;
+
+    /// <summary>So many words are looked at together.</summary>
+    private const int AtOnce = 8;
     private readonly int[] first = FirstOf(packing);
-    private readonly List<int> taken = [];
+    private readonly int[] taken = new int[packing.Kinds];
+    private readonly ulong[] ahead = new ulong[AtOnce];
     private ulong[] bits = [];
     private ulong[] found = [];
     private int words;
     private int size;
+    private int takenRows;
     private int count;
     private int word;
     private ulong free;
@@ -26,8 +34,9 @@ internal sealed class BlankIndex(Packing packing)
         words = (sections + WordBits - 1) / WordBits;
         Array.Clear(bits, 0, size);
         size = words * first[^1];
-        if (bits.Length < size)
-            bits = new ulong[2 * size];
+        // The last look may reach past the last word.
+        if (bits.Length < size + AtOnce)
+            bits = new ulong[2 * size + AtOnce];
     }
 
     /// <summary>Notes what a section holds.</summary>
@@ -57,8 +66,7 @@ internal sealed class BlankIndex(Packing packing)
             var kind = packing.FirstKind(gone);
             gone &= ~packing.Mask(kind);
             var row = bits.AsSpan((first[kind] + packing.Count(left, kind)) * words, words);
-            for (var w = 0; w < set.Length; w++)
-                set[w] &= ~row[w];
+            Without(set, row);
             looks += words;
         }
 
@@ -85,16 +93,16 @@ internal sealed class BlankIndex(Packing packing)
     /// <summary>Starts looking among the first so many for those that hold only what is left; how many looks that takes.</summary>
     public int Start(ulong left, int among)
     {
-        taken.Clear();
+        takenRows = 0;
         for (var k = 0; k < packing.Kinds; k++)
         {
             var some = packing.Count(left, k);
             if (some < packing.Count(packing.All, k))
-                taken.Add((first[k] + some) * words);
+                taken[takenRows++] = (first[k] + some) * words;
         }
 
         (count, word, free) = (among, -1, 0);
-        return taken.Count * (among / WordBits + 1);
+        return takenRows * (among / WordBits + 1);
     }
 
     /// <summary>The next of them, or -1.</summary>
@@ -104,16 +112,45 @@ internal sealed class BlankIndex(Packing packing)
         {
             if (++word * WordBits >= count)
                 return -1;
-            var held = 0UL;
-            foreach (var row in taken)
-                held |= bits[row + word];
-            var some = count - word * WordBits;
-            free = ~held & (some >= WordBits ? ulong.MaxValue : (1UL << some) - 1);
+            if (word % AtOnce == 0)
+                LookAhead();
+            free = ahead[word % AtOnce];
         }
 
         var at = word * WordBits + BitOperations.TrailingZeroCount(free);
         free &= free - 1;
         return at;
+    }
+
+    /// <summary>Finds those in the next words that hold nothing taken.</summary>
+    private void LookAhead()
+    {
+        ref var from = ref Unsafe.Add(ref MemoryMarshal.GetArrayDataReference(bits), word);
+        var (low, high) = (Vector256<ulong>.Zero, Vector256<ulong>.Zero);
+        foreach (var row in taken.AsSpan(0, takenRows))
+        {
+            low |= Vector256.LoadUnsafe(ref from, (nuint)row);
+            high |= Vector256.LoadUnsafe(ref from, (nuint)(row + Vector256<ulong>.Count));
+        }
+
+        (~low).CopyTo(ahead);
+        (~high).CopyTo(ahead, Vector256<ulong>.Count);
+        for (var w = 0; w < AtOnce; w++)
+        {
+            var some = count - (word + w) * WordBits;
+            if (some < WordBits)
+                ahead[w] &= some <= 0 ? 0 : (1UL << some) - 1;
+        }
+    }
+
+    private static void Without(Span<ulong> set, ReadOnlySpan<ulong> row)
+    {
+        var many = MemoryMarshal.Cast<ulong, Vector<ulong>>(set);
+        var others = MemoryMarshal.Cast<ulong, Vector<ulong>>(row);
+        for (var v = 0; v < many.Length; v++)
+            many[v] = Vector.AndNot(many[v], others[v]);
+        for (var w = many.Length * Vector<ulong>.Count; w < set.Length; w++)
+            set[w] &= ~row[w];
     }
 
     private static int[] FirstOf(Packing packing)
