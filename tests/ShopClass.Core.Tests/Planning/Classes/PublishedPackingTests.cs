@@ -6,7 +6,8 @@ namespace ShopClass.Core.Tests.Planning.Classes;
 
 /// <summary>
 /// Published instances that no single search of ours packs onto as few boards as are known to do: it takes boards of several
-/// packings put together (and in c03-n080-05 a linear programme that does not go round in circles). The file names the source.
+/// packings put together (and in c03-n080-05 a linear programme that does not go round in circles).
+/// c01-n040-08 is proven only by boards that give no piece twice. The file names the source.
 /// </summary>
 public class PublishedPackingTests
 {

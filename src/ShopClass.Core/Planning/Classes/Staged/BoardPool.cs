@@ -18,11 +18,23 @@ internal sealed class BoardPool(Cutting cutting, double[] prices)
     private readonly HashSet<int> seen = [];
     private readonly List<Laid> board = [];
 
+    /// <summary>Random words that name what is on a board.</summary>
+    public ulong[][] Keys => keys;
+
     /// <summary>The boards, in the order they were found.</summary>
     public List<Column> Columns { get; } = [];
 
     /// <summary>What a packing must cost less than.</summary>
     public long Below { get; set; } = long.MaxValue;
+
+    /// <summary>A pool that holds the same boards.</summary>
+    public BoardPool Copy()
+    {
+        var copy = new BoardPool(cutting, prices) { Below = Below };
+        copy.Columns.AddRange(Columns);
+        copy.known.UnionWith(known);
+        return copy;
+    }
 
     /// <summary>Takes in every board that a search has closed.</summary>
     /// <param name="log">What was laid, each with what was laid before it.</param>

@@ -25,6 +25,9 @@ internal sealed class Effort
     /// <summary>Steps taken so far, never more than the limit.</summary>
     public int Taken => (int)(Math.Min(limit, looks) / LooksInStep);
 
+    /// <summary>Steps that are left.</summary>
+    public int Left => (int)(Math.Max(0, limit - looks) / LooksInStep);
+
     /// <summary>Whether the search must end.</summary>
     public bool IsUp => looks >= limit || cancel.IsCancellationRequested;
 

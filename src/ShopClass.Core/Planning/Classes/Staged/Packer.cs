@@ -19,12 +19,18 @@ internal sealed class Packer(
     private const int NarrowestDive = 32;
     private const int RoundsOfDives = 32;
     private const int DivesInRound = 8;
+    private const int CountedTimes = 3;
+
+    // With few pieces dives take hardly any steps, and soon none is new.
+    private const int MostCounted = 300;
     private IReadOnlyList<CutBoard> best = [];
     private long cost = long.MaxValue;
     private long bound;
     private double[]? prices;
     private BoardPool? pool;
     private PoolDive? dive;
+    private CountedDive? countedDive;
+    private int counted;
 
     /// <summary>The cheapest packing found, and the bound.</summary>
     public (IReadOnlyList<CutBoard> Boards, long Cost, long Bound, bool IsComplete) Run()
@@ -71,14 +77,16 @@ internal sealed class Packer(
     }
 
     /// <summary>
-    /// In turn beams that cut up new boards and dives through all that are known. Most often narrow ones, half as often twice
-    /// as wide, and so on: some cases want many tries, some want wide ones, and so neither costs much more than it must
-    /// (Luby, Sinclair and Zuckerman 1993).
+    /// First dives that cut new boards for every rest; then in turn with them beams that cut up new boards and dives through
+    /// all that are known. These are most often narrow, half as often twice as wide, and so on: some cases want many tries, some
+    /// want wide ones, and so neither costs much more than it must (Luby, Sinclair and Zuckerman 1993).
     /// </summary>
     private void Dives(PoolDive dive)
     {
+        CountedDives(effort.Taken + effort.Left / 2);
         for (var round = 1; round < RoundsOfDives && IsOpen; round++)
         {
+            var before = effort.Taken;
             var width = NarrowestDive << BitOperations.TrailingZeroCount(round);
             foreach (var guide in BeamGuide.ForPool)
                 Beam(width, guide, dive.NextWorths());
@@ -87,6 +95,18 @@ internal sealed class Packer(
                 if (dive.Dive(width / 2, cost) is { } found)
                     Take(found);
             }
+
+            CountedDives(effort.Taken + CountedTimes * (effort.Taken - before));
+        }
+    }
+
+    /// <summary>Dives that cut new boards for every rest, until so many steps are taken.</summary>
+    private void CountedDives(int until)
+    {
+        while (countedDive is not null && IsOpen && effort.Taken < until && counted++ < MostCounted)
+        {
+            if (countedDive.Dive(cost) is { } found)
+                Take(found);
         }
     }
 
@@ -131,7 +151,11 @@ internal sealed class Packer(
             pool.Add(best);
             pool.Add(columns.Master.Columns.Select(c => c.Board));
             dive = new(cutting, effort, prices, pool);
+            Count(columns, prices);
         }
+
+        if (!IsOpen)
+            return;
 
         var mixture = columns.Master.Mixture().ToList();
         for (var width = 4; width <= 16 && IsOpen; width *= 4)
@@ -142,6 +166,20 @@ internal sealed class Packer(
 
         if (IsOpen && HasMany)
             new Diving(cutting, effort, prices).Dive(columns.Master, () => cost, Take);
+    }
+
+    /// <summary>The same mixture of boards that give no piece more often than it is asked for, for a higher bound.</summary>
+    private void Count(Columns columns, double[] known)
+    {
+        if (CountedPricing.For(cutting) is not { } pricing)
+            return;
+        var boards = new BoardPool(cutting, known) { Below = cost };
+        boards.Add(best);
+        boards.Add(columns.Master.Columns.Select(c => c.Board));
+        countedDive = new(cutting, effort, pricing, boards);
+        var proven = countedDive.Bound(cost, effort.Share(best.Count > FewBoards ? 4 : 20));
+        if (ReferenceEquals(cutting, limits))
+            bound = Math.Max(bound, proven);
     }
 
     private void Take(IReadOnlyList<CutBoard> found)
