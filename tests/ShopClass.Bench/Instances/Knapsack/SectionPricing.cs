@@ -61,7 +61,7 @@ internal sealed class SectionPricing
     /// <summary>The sections that gain most, of different heights. Prices: length first, then items.</summary>
     public IReadOnlyList<(Section Section, double Saving)> Best(double[] prices, int number)
     {
-        Count(prices);
+        Count(prices, prices[0]);
         return
         [
             .. Enumerable
@@ -78,7 +78,7 @@ internal sealed class SectionPricing
     /// <summary>What no choice of items exceeds: at any prices of the items, their worth and the most that sections bring beyond it.</summary>
     public long Bound(double[] prices)
     {
-        Count(prices);
+        Count(prices, 0);
         var board = new long[problem.Length + 1];
         for (var length = 1; length <= problem.Length; length++)
         {
@@ -98,8 +98,8 @@ internal sealed class SectionPricing
             problem.Items[item].Profit * Scale
         );
 
-    /// <summary>Works out what a section of each height is worth.</summary>
-    private void Count(double[] prices)
+    /// <summary>Works out what a section of each height is worth, or roughly where that is less than its length costs.</summary>
+    private void Count(double[] prices, double perLength)
     {
         FillStrips(prices);
         for (var h = 1; h <= problem.Length; h++)
@@ -109,7 +109,7 @@ internal sealed class SectionPricing
                 continue;
             // What is not worth its length even by width alone need not be known better.
             var atMost = MostByWidth();
-            if (atMost > prices[0] * h * Scale)
+            if (atMost > perLength * h * Scale)
             {
                 Fill(h);
                 atMost = most[problem.Width];
