@@ -92,8 +92,10 @@ internal sealed class ClaimCheck
                         )
                     )
                 ),
-            ReasonKind.WithinLength => at.Section.To > at.Strip.Blanks[^1].To
-                && Named.Any(n => n.Rect.To == at.Section.To)
+            // A section may end past all its blanks, where a bad place keeps the next one from lying nearer.
+            ReasonKind.WithinLength => at.Section.Strips.Max(s => s.Blanks[^1].To) is var farthest
+                && at.Strip.Blanks[^1].To < farthest
+                && Named.Any(n => n.Rect.To == farthest)
                 && InSectionBeside(),
             ReasonKind.RoomBeside => at.Rect.Along == at.Section.To - at.Section.From
                 && InSectionBeside(),
