@@ -81,7 +81,9 @@ internal sealed class ClaimCheck
             )
                 && InSectionBeside()
                 && at.Section.From <= reason.From
-                && at.Strip.Blanks.All(b => b.To < reason.From || b.From >= at.Rect.From)
+                && at.Strip.Blanks.All(b =>
+                    b.To + Rules.CrosscutKerf <= reason.From || b.From >= at.Rect.From
+                )
                 && !at.Board.Defects.Any(d =>
                     d.Place.Overlaps(
                         new(
