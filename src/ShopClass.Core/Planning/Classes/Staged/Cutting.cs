@@ -106,6 +106,34 @@ internal sealed class Cutting
             OnePerStrip = OnePerStrip,
         };
 
+    /// <summary>
+    /// The same with boards that there are few of kept for pieces that go on no others: beams would fill them with whatever fits
+    /// best.
+    /// </summary>
+    public Cutting SparingTheScarce()
+    {
+        bool IsCommon(int plank) => Planks[plank] is { IsEndless: true, IsNowhere: false };
+        bool HasCommon(int piece) =>
+            Ways.Where((_, p) => IsCommon(p)).Any(list => list.Any(f => f.Piece == piece));
+        return new(
+            Planks,
+            [
+                .. Pieces.Select(
+                    (piece, k) =>
+                        HasCommon(k)
+                            ? piece with
+                            {
+                                Suits = [.. Planks.Select((_, p) => IsCommon(p) && piece.Suit(p))],
+                            }
+                            : piece
+                ),
+            ]
+        )
+        {
+            OnePerStrip = OnePerStrip,
+        };
+    }
+
     /// <summary>What some boards cost.</summary>
     public long CostOf(IEnumerable<CutBoard> boards) => boards.Sum(b => Planks[b.Plank].Cost);
 

@@ -40,8 +40,13 @@ internal sealed class Packer(
         bound = SimpleBounds.Cost(limits);
         // Whatever the limit, there is a packing.
         var unlimited = new Effort(int.MaxValue, CancellationToken.None);
-        if (new BeamSearch(cutting, unlimited).Run(1, BeamGuide.Usual[0], cost) is { } first)
-            Take(first);
+        var isScarce = cutting.Planks.Any(p => !p.IsEndless);
+        foreach (var way in isScarce ? [cutting, cutting.SparingTheScarce()] : new[] { cutting })
+        {
+            if (new BeamSearch(way, unlimited).Run(1, BeamGuide.Usual[0], cost) is { } first)
+                Take(first);
+        }
+
         Beams(1);
         if (IsOpen)
             Mix();
