@@ -14,11 +14,10 @@ internal sealed class CountedDive(
 {
     private const int MostKnown = 3000;
     private const int NodesForBound = 2_000_000;
-    private const double Weariness = 0.3;
     private const int NodesForBoard = 256_000;
     private const int Restart = 6;
-    private readonly Dictionary<Column, double> weary = new(ReferenceEqualityComparer.Instance);
-    private ulong state = 0xD1B54A32D192ED03;
+    private readonly Weariness weary = new(0.3);
+    private readonly Draws shares = new(0xD1B54A32D192ED03);
     private BoardPool? pool;
     private int turn;
 
@@ -58,55 +57,17 @@ internal sealed class CountedDive(
             if (isFirst)
             {
                 pool.Keep(MostKnown, mixture.LossOf);
+                // Boards of the first mixture begin with shares of weariness, so that dives differ.
                 if (isNew)
-                    Vary(mixture);
+                    weary.BeginWith(mixture.Levels.Select(l => l.Column), shares);
             }
 
             var loss = limit - mixture.Cost + 1e-3 * cutting.Planks[0].Cost;
             open = [.. open.Where(c => mixture.LossOf(c) <= loss)];
-            if (!Settle(mixture, open, dive))
+            if (!weary.Settle(mixture.Levels, open, dive))
                 return null;
         }
 
         return dive.Cost < below ? dive.Boards : null;
-    }
-
-    /// <summary>
-    /// Settles the board most used, less those settled in dives before; where it is used whole, all that are used whole.
-    /// </summary>
-    private bool Settle(CountedMixture mixture, List<Column> open, Settled dive)
-    {
-        const double whole = 1 - 1e-4;
-        var levels = mixture.Levels;
-        if (levels.Count == 0)
-            return false;
-        var first = levels
-            .OrderByDescending(l => l.Times - Weariness * weary.GetValueOrDefault(l.Column))
-            .First();
-        var any = false;
-        foreach (
-            var (column, _) in first.Times > whole ? levels.Where(l => l.Times > whole) : [first]
-        )
-        {
-            any |= dive.Take(column);
-            open.Remove(column);
-            weary[column] = weary.GetValueOrDefault(column) + 1;
-        }
-
-        return any;
-    }
-
-    /// <summary>Boards of the first mixture begin with a share of weariness, never the same, so that dives differ.</summary>
-    private void Vary(CountedMixture mixture)
-    {
-        weary.Clear();
-        foreach (var (column, _) in mixture.Levels)
-        {
-            // Xorshift (Marsaglia 2003): the same shares every time.
-            state ^= state << 13;
-            state ^= state >> 7;
-            state ^= state << 17;
-            weary[column] = (double)(state >> 11) / (1UL << 53);
-        }
     }
 }

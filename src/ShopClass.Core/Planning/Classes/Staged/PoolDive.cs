@@ -8,7 +8,6 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 internal sealed class PoolDive(Cutting cutting, Effort effort, double[] prices, BoardPool pool)
 {
     private const int MostKnown = 3000;
-    private const double Weariness = 0.15;
 
     // Before a quarter of the kinds is gone, the rest is hardly easier than the whole.
     private const double RestOfNote = 0.75;
@@ -16,11 +15,9 @@ internal sealed class PoolDive(Cutting cutting, Effort effort, double[] prices, 
     private readonly int kinds = cutting.Pieces.Count(p => p.Count > 0);
     private readonly double[] areas = new BeamWorth(cutting).PieceArea;
     private readonly double slack = 0.2 * cutting.Planks.Min(p => p.Cost);
-    private readonly Dictionary<Column, int> settledBefore = new(
-        ReferenceEqualityComparer.Instance
-    );
+    private readonly Weariness weary = new(0.15);
+    private readonly Draws shares = new(0x9E3779B97F4A7C15);
     private double[]? worths;
-    private ulong state = 0x9E3779B97F4A7C15;
     private int turn;
 
     /// <summary>
@@ -61,7 +58,7 @@ internal sealed class PoolDive(Cutting cutting, Effort effort, double[] prices, 
             if (spare < 0 || mixture.Levels.Count == 0)
                 return null;
             open = [.. open.Where(c => mixture.LossOf(c) <= spare)];
-            if (!Settle(mixture, open, dive))
+            if (!weary.Settle(mixture.Levels, open, dive))
                 return null;
             // What was cut up of the rest just now is of the most use to it.
             open.AddRange(pool.Columns.Skip(known));
@@ -89,39 +86,9 @@ internal sealed class PoolDive(Cutting cutting, Effort effort, double[] prices, 
         );
     }
 
-    /// <summary>
-    /// Settles the board most used, less those settled in dives before; where it is used whole, all that are used whole.
-    /// </summary>
-    private bool Settle(PoolMixture mixture, List<Column> open, Settled dive)
-    {
-        var first = mixture
-            .Levels.OrderByDescending(l =>
-                l.Times - Weariness * settledBefore.GetValueOrDefault(l.Column)
-            )
-            .First();
-        const double whole = 1 - 1e-4;
-        var any = false;
-        foreach (
-            var (column, _) in first.Times > whole
-                ? mixture.Levels.Where(l => l.Times > whole)
-                : [first]
-        )
-        {
-            any |= dive.Take(column);
-            open.Remove(column);
-            settledBefore[column] = settledBefore.GetValueOrDefault(column) + 1;
-        }
-
-        return any;
-    }
-
     private double[] Mixed(double[] theirs)
     {
-        // Xorshift (Marsaglia 2003): the same shares every time.
-        state ^= state << 13;
-        state ^= state >> 7;
-        state ^= state << 17;
-        var share = 0.6 * (state >> 11) / (1UL << 53);
+        var share = 0.6 * shares.Next();
         return [.. areas.Select((a, k) => (1 - share) * a + share * theirs[k])];
     }
 }
