@@ -17,6 +17,9 @@ internal sealed class CountedMixture
     private readonly ulong[][] keys;
     private readonly Dictionary<Column, Column> whole = new(ReferenceEqualityComparer.Instance);
 
+    /// <summary>What nothing that packs the rest goes below, as far as floating point can tell.</summary>
+    private double least;
+
     /// <param name="cutting">What is to be cut from what.</param>
     /// <param name="open">The boards to begin with.</param>
     /// <param name="settled">What is settled already.</param>
@@ -45,10 +48,7 @@ internal sealed class CountedMixture
     /// <summary>What the mixture costs.</summary>
     public double Cost => programme.Value;
 
-    /// <summary>What nothing that packs the rest goes below, as far as floating point can tell.</summary>
-    public double Least { get; private set; }
-
-    /// <summary>The same in whole numbers, for everything that is to be cut.</summary>
+    /// <summary>What nothing that packs everything goes below, in whole numbers.</summary>
     public long Bound { get; private set; }
 
     /// <summary>What one more of each piece costs at the margin.</summary>
@@ -81,9 +81,9 @@ internal sealed class CountedMixture
                 effort,
                 out var most
             );
-            Least = Math.Max(Least, Cost / Math.Max(1, (double)most / cost));
+            least = Math.Max(least, Cost / Math.Max(1, (double)most / cost));
             Bound = Math.Max(Bound, ProvenBound.Of(cutting, values, unit, [most]));
-            if (Least > limit + 1e-5 * cutting.Planks[0].Cost)
+            if (least > limit + 1e-5 * cutting.Planks[0].Cost)
                 return false;
             var any = false;
             foreach (var board in found)

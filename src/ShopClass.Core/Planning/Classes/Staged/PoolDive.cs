@@ -88,7 +88,7 @@ internal sealed class PoolDive(Cutting cutting, Effort effort, double[] prices, 
 
     private double[] Mixed(double[] theirs)
     {
-        var share = 0.6 * shares.Next();
+        var share = 0.6 * shares.Share();
         return [.. areas.Select((a, k) => (1 - share) * a + share * theirs[k])];
     }
 }

@@ -6,7 +6,7 @@ namespace ShopClass.Core.Planning.Classes.Staged;
 /// </summary>
 internal sealed class Repacking(Cutting cutting, Effort effort, double[]? prices)
 {
-    private ulong state = 0x2545F4914F6CDD1D;
+    private readonly Draws draws = new(0x2545F4914F6CDD1D);
 
     /// <summary>The packing improved until the bound, the steps or this many tries are reached.</summary>
     public IReadOnlyList<CutBoard> Improve(
@@ -88,19 +88,10 @@ internal sealed class Repacking(Cutting cutting, Effort effort, double[]? prices
                 .OrderBy(b => FilledShare(boards[b]))
                 .ThenBy(b => b),
         ];
-        var many = Math.Min(boards.Count, 2 + Draw(5));
-        var chosen = new SortedSet<int> { byFilling[Draw(Math.Min(3, boards.Count))] };
+        var many = Math.Min(boards.Count, 2 + draws.Below(5));
+        var chosen = new SortedSet<int> { byFilling[draws.Below(Math.Min(3, boards.Count))] };
         while (chosen.Count < many)
-            chosen.Add(Draw(boards.Count));
+            chosen.Add(draws.Below(boards.Count));
         return [.. chosen];
-    }
-
-    private int Draw(int below)
-    {
-        // Xorshift (Marsaglia 2003): the same choices every time.
-        state ^= state << 13;
-        state ^= state >> 7;
-        state ^= state << 17;
-        return (int)(state % (ulong)below);
     }
 }

@@ -12,7 +12,7 @@ internal sealed class Weariness(double each)
     {
         times.Clear();
         foreach (var column in columns)
-            times[column] = shares.Next();
+            times[column] = shares.Share();
     }
 
     /// <summary>
@@ -44,20 +44,5 @@ internal sealed class Weariness(double each)
         }
 
         return any;
-    }
-}
-
-/// <summary>Shares from 0 up to 1, never the same and yet the same every time: xorshift (Marsaglia 2003).</summary>
-internal sealed class Draws(ulong seed)
-{
-    private ulong state = seed;
-
-    /// <summary>The next share.</summary>
-    public double Next()
-    {
-        state ^= state << 13;
-        state ^= state >> 7;
-        state ^= state << 17;
-        return (double)(state >> 11) / (1UL << 53);
     }
 }
