@@ -110,6 +110,24 @@ internal sealed class ShelfProgramme
         Pivot(shelf, problem.Profit(shelf), Saving(shelf));
     }
 
+    /// <summary>Lets the one known that saves most come in, or the row that saves more by staying idle; false where neither saves enough.</summary>
+    public bool EnterBest(IReadOnlyList<Shelf> known, double above)
+    {
+        var (most, best) = (above, (Shelf?)null);
+        foreach (var shelf in known)
+        {
+            var saving = Saving(shelf);
+            if (saving > most)
+                (most, best) = (saving, shelf);
+        }
+
+        if (EnterIdle(most))
+            return true;
+        if (best != null)
+            Enter(best);
+        return best != null;
+    }
+
     private bool IsAtLeast(int row) =>
         row > problem.Items.Count && limits[row - 1 - problem.Items.Count].AtLeast;
 

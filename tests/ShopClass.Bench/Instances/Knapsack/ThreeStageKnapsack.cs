@@ -144,7 +144,7 @@ internal sealed class ThreeStageKnapsack(ShelfProblem problem, int steps, Cancel
         var known = new List<Section>();
         for (var turn = 0; turn < MostTurns && !cancel.IsCancellationRequested; turn++)
         {
-            while (EnterKnown(programme, known)) { }
+            while (programme.EnterBest(known, 1e-3)) { }
             var better = pricing.Best(programme.Prices, AtOnce);
             if (better.Count == 0)
                 break;
@@ -152,22 +152,5 @@ internal sealed class ThreeStageKnapsack(ShelfProblem problem, int steps, Cancel
         }
 
         Bound = pricing.Bound(programme.Prices);
-    }
-
-    private static bool EnterKnown(ShelfProgramme programme, List<Section> known)
-    {
-        var (most, best) = (1e-3, (Section?)null);
-        foreach (var section in known)
-        {
-            var saving = programme.Saving(section);
-            if (saving > most)
-                (most, best) = (saving, section);
-        }
-
-        if (programme.EnterIdle(most))
-            return true;
-        if (best != null)
-            programme.Enter(best);
-        return best != null;
     }
 }

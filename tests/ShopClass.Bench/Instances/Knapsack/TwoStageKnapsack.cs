@@ -84,7 +84,7 @@ internal sealed class TwoStageKnapsack(ShelfProblem problem, int nodes, Cancella
         var known = ReferenceEquals(rest, problem) ? pool : [];
         for (var turn = 0; turn < 5000 && !cancel.IsCancellationRequested; turn++)
         {
-            for (var again = 0; again < 30 && EnterKnown(programme, known); again++) { }
+            for (var again = 0; again < 30 && programme.EnterBest(known, 1e-6); again++) { }
             var better = theirs
                 .Best(programme.Prices, limits)
                 .OrderByDescending(b => b.Saving)
@@ -100,23 +100,6 @@ internal sealed class TwoStageKnapsack(ShelfProblem problem, int nodes, Cancella
         }
 
         return null;
-    }
-
-    private static bool EnterKnown(ShelfProgramme programme, List<Shelf> known)
-    {
-        var (most, best) = (1e-6, (Shelf?)null);
-        foreach (var shelf in known)
-        {
-            var saving = programme.Saving(shelf);
-            if (saving > most)
-                (most, best) = (saving, shelf);
-        }
-
-        if (programme.EnterIdle(most))
-            return true;
-        if (best != null)
-            programme.Enter(best);
-        return best != null;
     }
 
     /// <summary>Keeps the shelf used most, again and again, each time with the best shelves for what is left.</summary>
