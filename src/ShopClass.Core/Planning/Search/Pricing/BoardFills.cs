@@ -12,11 +12,12 @@ internal sealed class BoardFills
     private const int None = -1;
     private readonly Packing packing;
     private readonly IReadOnlyList<Column> columns;
+    private readonly SectionsByBlank sections;
     private readonly BlankOrder order;
+    private readonly long room;
     private readonly Taste taste;
     private readonly Func<Fill, long> linesOf;
     private readonly Steps steps;
-    private readonly BlankIndex index;
     private readonly List<Fill> fills = [];
 
     /// <summary>For each fill the one before it with the same blanks, or -1.</summary>
@@ -25,11 +26,12 @@ internal sealed class BoardFills
 
     /// <summary>The fills by the place of the first blank that is still missing.</summary>
     private readonly List<int>[] byMissing;
-    private List<int>[] byFirst = [];
 
     public BoardFills(
         Packing packing,
         IReadOnlyList<Column> columns,
+        SectionsByBlank sections,
+        long room,
         BlankOrder order,
         Taste taste,
         ColumnLines lines,
@@ -37,9 +39,9 @@ internal sealed class BoardFills
     )
     {
         (this.packing, this.columns, this.order) = (packing, columns, order);
+        (this.sections, this.room) = (sections, room);
         (this.taste, this.steps) = (taste, steps);
         linesOf = fill => SectionsOf(fill).Sum(lines.Of);
-        index = new(packing);
         byMissing = [.. Enumerable.Range(0, packing.Kinds + 1).Select(_ => new List<int>())];
     }
 
@@ -50,19 +52,19 @@ internal sealed class BoardFills
     /// Finds whatever a board could yield; false where that is more than so many. The sections of the last blank are added
     /// first, so that each choice comes up in one order only.
     /// </summary>
-    public bool FindAny(BoardGroup group, long budget, int most)
+    public bool FindAny(long budget, int most)
     {
         for (var place = packing.Kinds - 1; place >= 0; place--)
         {
-            if (Sections(group, place, budget) is not { } some)
+            if (sections.At(place) is not { } some)
                 continue;
             var old = fills.Count;
-            Begin(some);
+            Begin(some, budget);
             // A blank wanted more than once may be the first of several sections on a board.
             var again = packing.Count(packing.All, order.KindAt(place)) > 1;
             for (var i = 0; i < (again ? fills.Count : old); i++)
             {
-                if (!Extend(i, some, group.Room, budget, most))
+                if (!Extend(i, some, budget, most))
                     return false;
             }
         }
@@ -74,22 +76,45 @@ internal sealed class BoardFills
     /// Finds how one board could yield everything; false where there are more than so many ways on the way there. The next
     /// section always holds the first blank that is missing.
     /// </summary>
-    public bool FindWhole(BoardGroup group, long budget, int most)
+    public bool FindWhole(long budget, int most)
     {
         for (var place = 0; place < packing.Kinds; place++)
         {
-            if (Sections(group, place, budget) is not { } some)
+            if (sections.At(place) is not { } some)
                 continue;
             if (place == 0)
-                Begin(some);
+                Begin(some, budget);
             for (var i = 0; i < byMissing[place].Count; i++)
             {
-                if (!Extend(byMissing[place][i], some, group.Room, budget, most))
+                if (!Extend(byMissing[place][i], some, budget, most))
                     return false;
             }
         }
 
         return true;
+    }
+
+    /// <summary>A fill of some sections, one after the other.</summary>
+    public Fill Of(ReadOnlySpan<int> some)
+    {
+        var fill = new Fill(0, 0, 0, 0, None, None);
+        var before = None;
+        foreach (var c in some)
+        {
+            var column = columns[c];
+            fill = new(
+                fill.Packed + column.Packed,
+                fill.Span + column.Span,
+                fill.Loss + column.Loss,
+                fill.Effort + column.Effort,
+                c,
+                before
+            );
+            before = fills.Count;
+            fills.Add(fill);
+        }
+
+        return fill;
     }
 
     /// <summary>Compares what two fills cost and use.</summary>
@@ -107,45 +132,21 @@ internal sealed class BoardFills
             yield return fills[i].Column;
     }
 
-    /// <summary>The sections whose first blank is at a place, least loss first; null where there are none.</summary>
-    private FillSections? Sections(BoardGroup group, int place, long budget)
+    private void Begin(FillSections some, long budget)
     {
-        var some = SectionsAt(group, budget)[place];
-        if (some.Count == 0)
-            return null;
-        var sections = new FillSections([.. some.OrderBy(c => columns[c].Loss)], columns);
-        index.Fill(sections.Packed);
-        return sections;
-    }
-
-    private List<int>[] SectionsAt(BoardGroup group, long budget)
-    {
-        if (byFirst.Length > 0)
-            return byFirst;
-        byFirst = [.. Enumerable.Range(0, packing.Kinds).Select(_ => new List<int>())];
-        for (var c = 0; c < columns.Count; c++)
-        {
-            var column = columns[c];
-            if (column.Group == group && column.Loss <= budget)
-                byFirst[order.First(column.Packed)].Add(c);
-        }
-
-        return byFirst;
-    }
-
-    private void Begin(FillSections some)
-    {
-        for (var n = 0; n < some.Columns.Length; n++)
+        var within = some.Within(budget);
+        for (var n = 0; n < within; n++)
             Add(new(0, 0, 0, 0, None, None), some, n, None);
     }
 
     /// <summary>Adds each of these sections to a fill where it fits; false where there are too many.</summary>
-    private bool Extend(int at, FillSections some, long room, long budget, int most)
+    private bool Extend(int at, FillSections some, long budget, int most)
     {
         var fill = fills[at];
         var left = budget - fill.Loss;
         if (fill.IsBeaten || fill.Span + some.Shortest > room || some.Losses[0] > left)
             return true;
+        var index = some.Index;
         var looks = index.Start(packing.All - fill.Packed, some.Within(left));
         for (var n = index.Next(); n >= 0; n = index.Next())
         {

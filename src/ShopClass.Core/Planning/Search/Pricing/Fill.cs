@@ -17,27 +17,3 @@ internal readonly record struct Fill(
     int Before,
     bool IsBeaten = false
 );
-
-/// <summary>Sections that could be added to fills, least loss first.</summary>
-internal sealed class FillSections(int[] some, IReadOnlyList<Column> all)
-{
-    public int[] Columns => some;
-    public long[] Losses { get; } = [.. some.Select(c => all[c].Loss)];
-    public long[] Spans { get; } = [.. some.Select(c => all[c].Span)];
-    public long[] Efforts { get; } = [.. some.Select(c => all[c].Effort)];
-    public ulong[] Packed { get; } = [.. some.Select(c => all[c].Packed)];
-    public long Shortest { get; } = some.Min(c => all[c].Span);
-
-    /// <summary>How many of them lose no more than a limit.</summary>
-    public int Within(long limit)
-    {
-        var (from, to) = (0, some.Length);
-        while (from < to)
-        {
-            var middle = (from + to) / 2;
-            (from, to) = Losses[middle] <= limit ? (middle + 1, to) : (from, middle);
-        }
-
-        return from;
-    }
-}

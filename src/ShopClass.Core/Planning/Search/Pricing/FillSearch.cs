@@ -23,9 +23,8 @@ internal sealed class FillSearch
     private readonly BlankOrder order;
     private readonly (Cost Cost, long Length) begun;
     private readonly List<BoardFills> fills = [];
-    private readonly List<Fill[][]> byFirst = [];
-    private readonly List<Dictionary<ulong, Fill>> whole = [];
-    private readonly long[] least;
+    private readonly List<LastFills> last = [];
+    private readonly List<Fill[]> kept = [];
     private readonly int[] boards;
     private readonly List<(int Group, Fill Fill)> placed = [];
     private long budget;
@@ -46,12 +45,14 @@ internal sealed class FillSearch
         this.lines = lines;
         order = new(packing, columns);
         begun = ClearPlan.Before(groups.SelectMany(g => g.Stocks));
-        least = new long[groups.Count];
         boards = [.. groups.Select(g => g.Stocks.Count)];
     }
 
     /// <summary>The most the losses and what is left of the boards may cost together.</summary>
     public required long Budget { get; init; }
+
+    /// <summary>What losses below zero can make up at most.</summary>
+    public required long Slack { get; init; }
 
     /// <summary>The budget once a plan of such a cost and length used is known.</summary>
     public required Func<Cost, long, long> BudgetAfter { get; init; }
@@ -75,23 +76,42 @@ internal sealed class FillSearch
         var isOnly = boards.Sum() == 1;
         foreach (var group in groups)
         {
-            var its = new BoardFills(packing, columns, order, taste, lines, steps);
+            var sections = new SectionsByBlank(packing, columns, order, group, budget);
+            var its = new BoardFills(
+                packing,
+                columns,
+                sections,
+                group.Room,
+                order,
+                taste,
+                lines,
+                steps
+            );
+            // Of several boards one at least takes no more than its share of the budget; the last has just what is left.
             var found = isOnly
-                ? its.FindWhole(group, budget, MostFills)
-                : its.FindAny(group, budget, MostFills);
+                ? its.FindWhole(budget, MostFills)
+                : its.FindAny(Half + Slack, MostFills);
             if (!found)
                 return false;
-            Keep(group, its);
+            fills.Add(its);
+            var perBoard = perTick[group.Index];
+            last.Add(new(group, sections, order, its, perBoard, steps));
+            Keep(group, its, isOnly ? budget : Half);
         }
 
-        Match(packing.All, groups.Sum(g => boards[g.Index] * least[g.Index]));
+        if (isOnly)
+            MatchOnly();
+        else
+            Match(packing.All, 0, long.MinValue);
         return !steps.AreUp;
     }
 
-    /// <summary>Of each choice of blanks the best fill, by the first blank and then by what it loses with what is left of the board.</summary>
-    private void Keep(BoardGroup group, BoardFills its)
+    /// <summary>The most that a board can lose beside which another one loses no less.</summary>
+    private long Half => (Budget + Slack) / 2 + 1;
+
+    /// <summary>Of each choice of blanks the best fill, by what it loses with what is left of the board.</summary>
+    private void Keep(BoardGroup group, BoardFills its, long most)
     {
-        fills.Add(its);
         var best = new Dictionary<ulong, Fill>();
         foreach (var fill in its.All)
         {
@@ -99,66 +119,72 @@ internal sealed class FillSearch
             {
                 Loss = fill.Loss + (group.Room - fill.Span) * perTick[group.Index],
             };
-            if (vain.Loss > budget)
+            if (vain.Loss > most)
                 continue;
             if (!best.TryGetValue(fill.Packed, out var other) || its.Compare(fill, other) < 0)
                 best[fill.Packed] = vain;
         }
 
-        var sorted = Enumerable.Range(0, packing.Kinds).Select(_ => new List<Fill>()).ToArray();
-        foreach (var fill in best.Values)
-            sorted[order.First(fill.Packed)].Add(fill);
-        byFirst.Add([
-            .. sorted.Select(s => s.OrderBy(f => f.Loss).ThenBy(f => f.Packed).ToArray()),
-        ]);
-        whole.Add(best);
-        least[group.Index] = best.Count == 0 ? budget + 1 : best.Values.Min(f => f.Loss);
+        kept.Add([.. best.Values.OrderBy(f => f.Loss).ThenBy(f => f.Packed)]);
     }
 
-    /// <summary>The first blank left goes on a board of each group in turn.</summary>
-    private void Match(ulong left, long rest)
+    private void MatchOnly()
     {
-        if (rest > budget || steps.AreUp)
-            return;
-        var isLast = boards.Sum() == 1;
-        for (var g = 0; g < boards.Length; g++)
+        foreach (var fill in kept[0].Where(f => f.Packed == packing.All))
+        {
+            placed.Add((0, fill));
+            Judge();
+            placed.Clear();
+        }
+    }
+
+    /// <summary>
+    /// Boards come by what they lose, least first: none but the last loses more than its share of what may still be lost.
+    /// </summary>
+    private void Match(ulong left, long lost, long before)
+    {
+        var open = boards.Sum();
+        for (var g = 0; g < boards.Length && !steps.AreUp; g++)
         {
             if (boards[g] == 0)
                 continue;
             boards[g]--;
-            if (!isLast)
-                Try(g, left, rest - least[g]);
-            else if (
-                whole[g].TryGetValue(left, out var fill)
-                && rest - least[g] + fill.Loss <= budget
-            )
-            {
-                placed.Add((g, fill));
-                Judge();
-                placed.RemoveAt(placed.Count - 1);
-            }
-
+            if (open == 1)
+                TryLast(g, left, lost);
+            else
+                Try(g, left, lost, before, open);
             boards[g]++;
         }
     }
 
-    private void Try(int g, ulong left, long rest)
+    private void Try(int g, ulong left, long lost, long before, int open)
     {
-        foreach (var fill in byFirst[g][order.First(left)])
+        foreach (var fill in kept[g])
         {
-            if (rest + fill.Loss > budget)
+            if (fill.Loss < before)
+                continue;
+            if (lost + open * fill.Loss > budget)
                 break;
             looks++;
             if (fill.Packed == left || !packing.Holds(left, fill.Packed))
                 continue;
             placed.Add((g, fill));
-            Match(left - fill.Packed, rest + fill.Loss);
+            Match(left - fill.Packed, lost + fill.Loss, fill.Loss);
             placed.RemoveAt(placed.Count - 1);
         }
 
         var counted = looks / LooksCounted;
         looks -= counted * LooksCounted;
         steps.Take(1 + (int)counted);
+    }
+
+    private void TryLast(int g, ulong left, long lost)
+    {
+        if (last[g].Of(left, budget - lost) is not { } fill)
+            return;
+        placed.Add((g, fill));
+        Judge();
+        placed.RemoveAt(placed.Count - 1);
     }
 
     private void Judge()

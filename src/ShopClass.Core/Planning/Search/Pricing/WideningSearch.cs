@@ -75,6 +75,7 @@ internal sealed class WideningSearch(
         var fills = new FillSearch(bench, packing, groups, columns, lines, perTick, steps)
         {
             Budget = Whole(priced.Bound + Int128.Min(most, width) - bound),
+            Slack = Whole(priced.SlackOf(bench)),
             BudgetAfter = (cost, length) => Whole(Costing(cost, length) - bound),
         };
         var isThrough = fills.Run();
