@@ -18,9 +18,9 @@ public class SectionSearchTests
 
     /// <summary>Prices made anew at every turn, blank by blank only, board by board at once, and as usual.</summary>
     private static readonly Gen<CoverEffort> Efforts = Gen.OneOf(
-        Gen.Const(new CoverEffort(2, int.MaxValue)),
-        Gen.Const(new CoverEffort(80, int.MaxValue)),
-        Gen.Const(new CoverEffort(80, -1)),
+        Gen.Const(new CoverEffort(2, int.MaxValue, 1000000)),
+        Gen.Const(new CoverEffort(80, int.MaxValue, 1000000)),
+        Gen.Const(new CoverEffort(80, -1, 1000000)),
         Gen.Const(CoverEffort.Usual)
     );
 

@@ -24,6 +24,7 @@ internal sealed class FillSearch
     private readonly (Cost Cost, long Length) begun;
     private readonly List<BoardFills> fills = [];
     private readonly List<LastFills> last = [];
+    private readonly List<Dictionary<ulong, Fill>> byBlanks = [];
     private readonly List<Fill[]> kept = [];
     private readonly int[] boards;
     private readonly List<(int Group, Fill Fill)> placed = [];
@@ -125,6 +126,7 @@ internal sealed class FillSearch
                 best[fill.Packed] = vain;
         }
 
+        byBlanks.Add(best);
         kept.Add([.. best.Values.OrderBy(f => f.Loss).ThenBy(f => f.Packed)]);
     }
 
@@ -180,11 +182,19 @@ internal sealed class FillSearch
 
     private void TryLast(int g, ulong left, long lost)
     {
-        if (last[g].Of(left, budget - lost) is not { } fill)
+        if (LastOn(g, left, budget - lost) is not { } fill)
             return;
         placed.Add((g, fill));
         Judge();
         placed.RemoveAt(placed.Count - 1);
+    }
+
+    /// <summary>The best fill of just what is left; those that lose up to half the budget are known.</summary>
+    private Fill? LastOn(int g, ulong left, long within)
+    {
+        if (byBlanks[g].TryGetValue(left, out var fill))
+            return fill.Loss <= within ? fill : null;
+        return within > Half ? last[g].Of(left, within) : null;
     }
 
     private void Judge()

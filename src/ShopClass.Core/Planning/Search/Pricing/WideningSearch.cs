@@ -68,10 +68,15 @@ internal sealed class WideningSearch(
                 WorthPricing = looks == int.MaxValue ? effort.WorthPricing : int.MaxValue,
             };
 
-        var cover = BlankByBlank(boardByBoard ? effort.MostSteps : int.MaxValue);
-        var plan = Noted(cover.Run());
-        if (!boardByBoard || cover.IsThrough || steps.AreUp)
-            return plan;
+        ClearPlan? plan = null;
+        if (!boardByBoard || columns.Count <= effort.MostSections)
+        {
+            var cover = BlankByBlank(boardByBoard ? effort.MostSteps : int.MaxValue);
+            plan = Noted(cover.Run());
+            if (!boardByBoard || cover.IsThrough || steps.AreUp)
+                return plan;
+        }
+
         var fills = new FillSearch(bench, packing, groups, columns, lines, perTick, steps)
         {
             Budget = Whole(priced.Bound + Int128.Min(most, width) - bound),
