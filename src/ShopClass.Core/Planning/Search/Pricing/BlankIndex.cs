@@ -17,15 +17,16 @@ internal sealed class BlankIndex(Packing packing)
     /// <summary>So many words are looked at together.</summary>
     private const int AtOnce = 8;
     private readonly int[] first = FirstOf(packing);
+    private readonly int[] gone = new int[packing.Kinds];
     private readonly int[] taken = new int[packing.Kinds];
-    private readonly ulong[] ahead = new ulong[AtOnce];
+    private readonly ulong[] found = new ulong[AtOnce];
     private ulong[] bits = [];
-    private ulong[] found = [];
     private int words;
     private int size;
     private int takenRows;
     private int count;
     private int word;
+    private int ahead;
     private ulong free;
 
     /// <summary>Starts the index anew, for so many sections that hold nothing yet.</summary>
@@ -53,35 +54,6 @@ internal sealed class BlankIndex(Packing packing)
         }
     }
 
-    /// <summary>Finds those that hold only what is left; how many looks that takes.</summary>
-    public int Find(ulong left)
-    {
-        if (found.Length < words)
-            found = new ulong[2 * words];
-        var set = found.AsSpan(0, words);
-        set.Fill(ulong.MaxValue);
-        var looks = words;
-        for (var gone = packing.All - left; gone != 0; )
-        {
-            var kind = packing.FirstKind(gone);
-            gone &= ~packing.Mask(kind);
-            var row = bits.AsSpan((first[kind] + packing.Count(left, kind)) * words, words);
-            Without(set, row);
-            looks += words;
-        }
-
-        return looks;
-    }
-
-    /// <summary>A word's bits of those found, from one on and before another.</summary>
-    public ulong Found(int at, int from, int to)
-    {
-        var some = found[at];
-        if (at * WordBits < from)
-            some &= ulong.MaxValue << (from % WordBits);
-        return to - at * WordBits < WordBits ? some & ((1UL << (to % WordBits)) - 1) : some;
-    }
-
     /// <summary>Makes the index of some sections anew.</summary>
     public void Fill(ReadOnlySpan<ulong> packed)
     {
@@ -90,19 +62,62 @@ internal sealed class BlankIndex(Packing packing)
             Note(i, packed[i]);
     }
 
-    /// <summary>Starts looking among the first so many for those that hold only what is left; how many looks that takes.</summary>
+    /// <summary>
+    /// Starts looking among the first so many for those that hold only what is left; how many looks that takes.
+    /// </summary>
     public int Start(ulong left, int among)
     {
+        Leave(left);
+        return Among(0, among);
+    }
+
+    /// <summary>From now on those are looked for that hold only what is left.</summary>
+    public void Leave(ulong left)
+    {
         takenRows = 0;
-        for (var k = 0; k < packing.Kinds; k++)
+        for (var rest = packing.All - left; rest != 0; )
         {
-            var some = packing.Count(left, k);
-            if (some < packing.Count(packing.All, k))
-                taken[takenRows++] = (first[k] + some) * words;
+            var kind = packing.FirstKind(rest);
+            rest &= ~packing.Mask(kind);
+            var row = first[kind] + packing.Count(left, kind);
+            (gone[takenRows], taken[takenRows++]) = (row, row * words);
+        }
+    }
+
+    /// <summary>Of each kind of which less is left than there is, the row that tells what holds more of it than that.</summary>
+    public ReadOnlySpan<int> Gone => gone.AsSpan(0, takenRows);
+
+    /// <summary>How many rows there are.</summary>
+    public int Rows => first[^1];
+
+    /// <summary>The first from one on and before another that is not in a row, or -1.</summary>
+    public int FirstOutside(int of, int from, int to)
+    {
+        var row = bits.AsSpan(of * words, words);
+        for (var w = from / WordBits; w * WordBits < to; w++)
+        {
+            var some = ~row[w];
+            if (w * WordBits < from)
+                some &= ulong.MaxValue << (from % WordBits);
+            if (some != 0)
+            {
+                var at = w * WordBits + BitOperations.TrailingZeroCount(some);
+                return at < to ? at : -1;
+            }
         }
 
-        (count, word, free) = (among, -1, 0);
-        return takenRows * (among / WordBits + 1);
+        return -1;
+    }
+
+    /// <summary>Starts looking from one on and before another; how many looks that takes.</summary>
+    public int Among(int from, int to)
+    {
+        (word, ahead, count, free) = (from / WordBits, 0, to, 0);
+        if (from >= to)
+            return 0;
+        LookAhead();
+        free = found[0] & (ulong.MaxValue << (from % WordBits));
+        return takenRows * (to / WordBits - word + 1);
     }
 
     /// <summary>The next of them, or -1.</summary>
@@ -110,14 +125,18 @@ internal sealed class BlankIndex(Packing packing)
     {
         while (free == 0)
         {
-            if (++word * WordBits >= count)
+            if ((word + ahead + 1) * WordBits >= count)
                 return -1;
-            if (word % AtOnce == 0)
+            if (++ahead == AtOnce)
+            {
+                (word, ahead) = (word + AtOnce, 0);
                 LookAhead();
-            free = ahead[word % AtOnce];
+            }
+
+            free = found[ahead];
         }
 
-        var at = word * WordBits + BitOperations.TrailingZeroCount(free);
+        var at = (word + ahead) * WordBits + BitOperations.TrailingZeroCount(free);
         free &= free - 1;
         return at;
     }
@@ -133,24 +152,11 @@ internal sealed class BlankIndex(Packing packing)
             high |= Vector256.LoadUnsafe(ref from, (nuint)(row + Vector256<ulong>.Count));
         }
 
-        (~low).CopyTo(ahead);
-        (~high).CopyTo(ahead, Vector256<ulong>.Count);
-        for (var w = 0; w < AtOnce; w++)
-        {
-            var some = count - (word + w) * WordBits;
-            if (some < WordBits)
-                ahead[w] &= some <= 0 ? 0 : (1UL << some) - 1;
-        }
-    }
-
-    private static void Without(Span<ulong> set, ReadOnlySpan<ulong> row)
-    {
-        var many = MemoryMarshal.Cast<ulong, Vector<ulong>>(set);
-        var others = MemoryMarshal.Cast<ulong, Vector<ulong>>(row);
-        for (var v = 0; v < many.Length; v++)
-            many[v] = Vector.AndNot(many[v], others[v]);
-        for (var w = many.Length * Vector<ulong>.Count; w < set.Length; w++)
-            set[w] &= ~row[w];
+        (~low).CopyTo(found);
+        (~high).CopyTo(found, Vector256<ulong>.Count);
+        var last = count / WordBits - word;
+        if (last < AtOnce)
+            found[last] &= (1UL << (count % WordBits)) - 1;
     }
 
     private static int[] FirstOf(Packing packing)

@@ -22,6 +22,11 @@ internal readonly record struct NearStrip(
 /// </summary>
 internal sealed class NearStrips
 {
+    /// <summary>Those of a breadth lie in order of their worth in so many steps.</summary>
+    private const int WorthSteps = 64;
+
+    private const long Unknown = long.MaxValue;
+
     /// <summary>No worth at all.</summary>
     public const long None = long.MinValue / 8;
     private readonly StripPool pool;
@@ -32,7 +37,13 @@ internal sealed class NearStrips
     private readonly long rip;
     private readonly long[] cuts;
     private readonly List<NearStrip> all = [];
-    private readonly (int From, int To)[] places;
+    private readonly List<(NearStrip Strip, long Worth)> some = [];
+    private readonly long[] mostOutside;
+    private long shortest;
+    private readonly int[] firstOf;
+    private readonly int[] endsByWorth;
+    private readonly long[] mostBeside;
+    private readonly long[] stepOf;
     private readonly BlankIndex index;
     private bool isIndexed;
     private readonly List<int> breadths = [];
@@ -46,10 +57,15 @@ internal sealed class NearStrips
         bounds = new(pool.Breadths.Count, sums);
         index = new(packing);
         cuts = [.. pool.Breadths.Select(b => cross * b.Needed)];
-        places = new (int, int)[pool.Breadths.Count];
-        leastBeside = new long[places.Length];
-        Leads = new long[places.Length];
-        LeastLead = new long[places.Length];
+        var count = pool.Breadths.Count;
+        firstOf = new int[count];
+        endsByWorth = new int[count * WorthSteps];
+        mostBeside = new long[count];
+        stepOf = new long[count];
+        mostOutside = new long[count * index.Rows];
+        leastBeside = new long[count];
+        Leads = new long[count];
+        LeastLead = new long[count];
     }
 
     /// <summary>The greatest worth of those of each breadth that may lead; to be set before gathering.</summary>
@@ -64,11 +80,46 @@ internal sealed class NearStrips
     /// <summary>How many strips were looked at in all.</summary>
     public long Looks { get; private set; }
 
-    /// <summary>The strips gathered, breadth by breadth.</summary>
+    /// <summary>The strips gathered, breadth by breadth, and within each those worth more before others.</summary>
     public ReadOnlySpan<NearStrip> All => CollectionsMarshal.AsSpan(all);
 
-    /// <summary>Where those of a breadth are.</summary>
-    public (int From, int To) PlacesOf(int breadth) => places[breadth];
+    /// <summary>From now on those are asked for that hold only what is left.</summary>
+    public void Leave(ulong left) => Index.Leave(left);
+
+    /// <summary>The most that one of a breadth may be worth that holds only what is left, each blank looked at for itself.</summary>
+    public long Most(int breadth)
+    {
+        var most = mostBeside[breadth];
+        foreach (var row in index.Gone)
+            most = Math.Min(most, MostOutside(breadth, row));
+        return most;
+    }
+
+    /// <summary>The most that one of a breadth may be worth that is not in a row.</summary>
+    private long MostOutside(int breadth, int row)
+    {
+        ref var most = ref mostOutside[breadth * index.Rows + row];
+        if (most != Unknown)
+            return most;
+        most = None;
+        var (from, to) = PlacesOf(breadth, leastBeside[breadth]);
+        var at = index.FirstOutside(row, from, to);
+        if (at < 0)
+            return most;
+        var under = mostBeside[breadth] - WorthIn(shortest, All[at]);
+        most = mostBeside[breadth] - under / stepOf[breadth] * stepOf[breadth];
+        return most;
+    }
+
+    /// <summary>Where those of a breadth are that may be worth so much in a section.</summary>
+    public (int From, int To) PlacesOf(int breadth, long least)
+    {
+        var under = mostBeside[breadth] - least;
+        if (under < 0)
+            return (0, 0);
+        var step = Math.Min(under / stepOf[breadth], WorthSteps - 1);
+        return (firstOf[breadth], endsByWorth[breadth * WorthSteps + step]);
+    }
 
     /// <summary>How many of each blank the strips gathered hold.</summary>
     public BlankIndex Index
@@ -106,6 +157,8 @@ internal sealed class NearStrips
         all.Clear();
         breadths.Clear();
         isIndexed = false;
+        this.shortest = shortest;
+        Array.Fill(mostOutside, Unknown);
         bounds.Clear();
         for (var b = 0; b < ends.Length; b++)
             bounds.Note(b, worth.Greatest(b, ends[b]));
@@ -119,7 +172,11 @@ internal sealed class NearStrips
                 Gather(b, ends[b], shortest);
         }
 
-        LeastWith(ripped, shortest, hope);
+        bounds.Clear();
+        foreach (var b in breadths)
+            bounds.Note(b, mostBeside[b]);
+        bounds.Start(ripped);
+        LeastWith(ripped, hope);
     }
 
     /// <summary>Whether any could have a strip beside it; what one alone and what such a strip is to be worth at least.</summary>
@@ -127,7 +184,7 @@ internal sealed class NearStrips
     {
         Array.Fill(leastBeside, long.MaxValue);
         var any = false;
-        for (var b = 0; b < places.Length; b++)
+        for (var b = 0; b < Leads.Length; b++)
         {
             LeastLead[b] = long.MaxValue;
             if (Leads[b] == None)
@@ -139,7 +196,7 @@ internal sealed class NearStrips
             var taken = sums.Next(0, b);
             if (Leads[b] < hope + bounds.Least(taken))
                 continue;
-            for (var o = 0; o < places.Length; o++)
+            for (var o = 0; o < Leads.Length; o++)
             {
                 if (sums.Next(taken, o) is not (>= 0 and var next))
                     continue;
@@ -156,32 +213,59 @@ internal sealed class NearStrips
     {
         collected.Clear();
         Looks += worth.Collect(breadth, end, leastBeside[breadth], collected);
-        var from = all.Count;
-        foreach (var i in collected)
+        some.Clear();
+        var most = None;
+        foreach (var place in collected)
         {
+            var i = pool.Shelf.Strips[place];
             ref readonly var strip = ref pool.Strips[i];
-            var near = new NearStrip(i, breadth, strip.Length, strip.Packed, worth.Values[i]);
-            if (WorthIn(shortest, near) >= leastBeside[breadth])
-                all.Add(near);
+            var its = worth.OnShelf[place];
+            var near = new NearStrip(i, breadth, strip.Length, strip.Packed, its);
+            its = WorthIn(shortest, near);
+            if (its < leastBeside[breadth])
+                continue;
+            some.Add((near, its));
+            most = Math.Max(most, its);
         }
 
-        places[breadth] = (from, all.Count);
-        if (all.Count > from)
-            breadths.Add(breadth);
+        if (some.Count == 0)
+            return;
+        breadths.Add(breadth);
+        mostBeside[breadth] = most;
+        Sort(breadth, most);
     }
 
-    private void LeastWith(long ripped, long shortest, long hope)
+    /// <summary>Puts those of a breadth in order by worth, as far as it is told by so many equal steps.</summary>
+    private void Sort(int breadth, long most)
+    {
+        var ends = Ends(breadth);
+        var step = stepOf[breadth] = (most - leastBeside[breadth]) / WorthSteps + 1;
+        ends.Clear();
+        foreach (ref readonly var item in CollectionsMarshal.AsSpan(some))
+            ends[(int)((most - item.Worth) / step)]++;
+        var at = firstOf[breadth] = all.Count;
+        foreach (ref var end in ends)
+            (end, at) = (at, at + end);
+        CollectionsMarshal.SetCount(all, at);
+        var sorted = CollectionsMarshal.AsSpan(all);
+        foreach (ref readonly var item in CollectionsMarshal.AsSpan(some))
+            sorted[ends[(int)((most - item.Worth) / step)]++] = item.Strip;
+    }
+
+    private Span<int> Ends(int breadth) => endsByWorth.AsSpan(breadth * WorthSteps, WorthSteps);
+
+    private void LeastWith(long ripped, long hope)
     {
         foreach (var o in breadths)
         {
-            var most = None;
-            foreach (ref readonly var near in All[places[o].From..places[o].To])
-                most = Math.Max(most, WorthIn(shortest, near));
-            for (var b = 0; b < places.Length; b++)
+            for (var b = 0; b < Leads.Length; b++)
             {
                 if (Leads[b] == None || sums.Next(sums.Next(0, b), o) is not (>= 0 and var next))
                     continue;
-                LeastLead[b] = Math.Min(LeastLead[b], hope + ripped + bounds.Least(next) - most);
+                LeastLead[b] = Math.Min(
+                    LeastLead[b],
+                    hope + ripped + bounds.Least(next) - mostBeside[o]
+                );
             }
         }
     }

@@ -15,6 +15,9 @@ internal sealed class PriceSearch
     private const int EnoughAtHand = 150;
     private const int LooksCounted = 32;
 
+    /// <summary>Counting the worth of so many strips takes as long as going on to one more gain.</summary>
+    private const int StripsForOne = 1_500;
+
     /// <summary>At first only sections are looked for that gain this part of all costs.</summary>
     private const double GreatGain = 1.0 / 32;
     private readonly Bench bench;
@@ -38,11 +41,12 @@ internal sealed class PriceSearch
     public Priced? Find(Aim aim)
     {
         var programme = new PriceProgramme(aim, bench, packing, groups, known);
+        var enough = Math.Max(EnoughAtHand, groups.Sum(g => g.Pool.Strips.Length) / StripsForOne);
         BySample(programme);
         for (var round = 0; round < MostRounds && !steps.AreUp; round++)
         {
             var prices = programme.Solve();
-            var atHand = Gaining(prices, 0, EnoughAtHand);
+            var atHand = Gaining(prices, 0, enough);
             if (steps.AreUp)
                 break;
             if (atHand.Count == 0)

@@ -1,4 +1,3 @@
-using System.Numerics;
 using System.Runtime.InteropServices;
 
 namespace ShopClass.Core.Planning.Search.Pricing;
@@ -11,6 +10,9 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 internal sealed class SectionFinder
 {
     private const int LooksCounted = 1_000;
+
+    /// <summary>With fewer strips to add what they add at most is not worked out.</summary>
+    private const int WorthBounding = 24;
 
     /// <summary>So many lengths are looked at together.</summary>
     private const int AtOnce = 16;
@@ -106,7 +108,7 @@ internal sealed class SectionFinder
             for (var p = froms[b]; p < ends[b] && least < long.MaxValue; p++)
             {
                 if (worth.OnShelf[p] >= least)
-                    Lead(shelf.Strips[p], limit);
+                    Lead(p, limit);
             }
         }
 
@@ -126,15 +128,16 @@ internal sealed class SectionFinder
     private long Empty(long its) =>
         cross * stock.Width + prices.PerTick[group.Index] * (its + stock.CrosscutKerf);
 
-    /// <summary>Finds sections led by a strip.</summary>
-    private void Lead(int index, long limit)
+    /// <summary>Finds sections led by the strip at a place of the shelf.</summary>
+    private void Lead(int place, long limit)
     {
         this.limit = limit;
+        var index = pool.Shelf.Strips[place];
         ref readonly var strip = ref pool.Strips[index];
         length = strip.Length;
         if (length > stock.Usable)
             return;
-        var loss = Empty(length) - worth.Values[index];
+        var loss = Empty(length) - worth.OnShelf[place];
         var taken = sums.Next(0, strip.Breadth);
         var beside = stock.Width - pool.Breadths[strip.Breadth].Width;
         var left = packing.All - strip.Packed;
@@ -156,32 +159,34 @@ internal sealed class SectionFinder
     /// <summary>Takes those near that a good enough section led by such a strip could hold beside it.</summary>
     private void Take(int lead, ulong left, int taken, long loss)
     {
-        var items = LevelAt(0).Items;
-        items.Clear();
+        var level = LevelAt(0);
+        level.Clear();
+        var items = level.Items;
         var index = near.Index;
         var all = near.All;
-        looks += index.Find(left);
+        near.Leave(left);
         var ripped = loss + rip * length;
         foreach (var b in near.Breadths)
         {
             if (sums.Next(taken, b) is not (>= 0 and var next))
                 continue;
             var least = ripped + near.Least(next) - limit;
-            var (from, to) = near.PlacesOf(b);
-            for (var w = from / BlankIndex.WordBits; w * BlankIndex.WordBits < to; w++)
+            if (near.Most(b) < least)
+                continue;
+            var (from, to) = near.PlacesOf(b, least);
+            looks += index.Among(from, to);
+            for (var i = index.Next(); i >= 0; i = index.Next())
             {
-                for (var some = index.Found(w, from, to); some != 0; some &= some - 1)
-                {
-                    var i = w * BlankIndex.WordBits + BitOperations.TrailingZeroCount(some);
-                    ref readonly var strip = ref all[i];
-                    looks++;
-                    if (strip.Worth < least || strip.Length > length)
-                        continue;
-                    var its = near.WorthIn(length, strip);
-                    if (its >= least && (strip.Length < length || strip.Strip >= lead))
-                        items.Add(new(i, b, strip.Packed, its));
-                }
+                ref readonly var strip = ref all[i];
+                looks++;
+                if (strip.Length > length)
+                    continue;
+                var its = near.WorthIn(length, strip);
+                if (its >= least && (strip.Length < length || strip.Strip >= lead))
+                    items.Add(new(i, b, strip.Packed, its));
             }
+
+            level.SortSince(b);
         }
     }
 
@@ -208,7 +213,7 @@ internal sealed class SectionFinder
                 isBounded = true;
             }
 
-            if (now + (mayGoOn ? level.Bounds.Least(next) : 0) > limit)
+            if (now + (mayGoOn ? LeastBeside(level, next) : 0) > limit)
                 continue;
             chosen.Add(near.All[strip.Near].Strip);
             Add(now, rest);
@@ -219,36 +224,51 @@ internal sealed class SectionFinder
         }
     }
 
-    /// <summary>Works out what the strips of a level may add, each as often as it pleases.</summary>
+    /// <summary>
+    /// Works out what the strips of a level may add, each as often as it pleases; for a few it is not worth the time.
+    /// </summary>
     private void Bound(Level level)
     {
+        level.IsBounded = level.Items.Count >= WorthBounding;
+        if (!level.IsBounded)
+            return;
         level.Bounds.Clear();
-        foreach (ref readonly var item in CollectionsMarshal.AsSpan(level.Items))
-            level.Bounds.Note(item.Breadth, item.Worth);
+        foreach (var (breadth, first, _) in level.Breadths)
+            level.Bounds.Note(breadth, level.Items[first].Worth);
         level.Bounds.Start(rip * length);
-        looks += level.Items.Count;
+        looks += level.Breadths.Count;
     }
 
     /// <summary>Puts those of a level, from one on, that still fit and might do on the next; false where there are none.</summary>
     private bool Fit(int depth, int from, ulong left, int taken, long loss)
     {
         var level = LevelAt(depth);
-        var items = LevelAt(depth + 1).Items;
-        items.Clear();
+        var further = LevelAt(depth + 1);
+        further.Clear();
         var ripped = loss + rip * length;
-        foreach (ref readonly var strip in CollectionsMarshal.AsSpan(level.Items)[from..])
+        var items = CollectionsMarshal.AsSpan(level.Items);
+        foreach (var (breadth, first, to) in level.Breadths)
         {
-            if (
-                sums.Next(taken, strip.Breadth) is >= 0 and var next
-                && ripped - strip.Worth + level.Bounds.Least(next) <= limit
-                && packing.Holds(left, strip.Packed)
-            )
-                items.Add(strip);
+            var i = Math.Max(from, first);
+            if (i >= to || sums.Next(taken, breadth) is not (>= 0 and var next))
+                continue;
+            var least = ripped + LeastBeside(level, next) - limit;
+            for (; i < to && items[i].Worth >= least; i++)
+            {
+                looks++;
+                if (packing.Holds(left, items[i].Packed))
+                    further.Items.Add(items[i]);
+            }
+
+            further.Close(breadth);
         }
 
-        looks += level.Items.Count - from;
-        return items.Count > 0;
+        looks += level.Breadths.Count;
+        return further.Items.Count > 0;
     }
+
+    private long LeastBeside(Level level, int sum) =>
+        level.IsBounded ? level.Bounds.Least(sum) : near.Least(sum);
 
     private void Add(long loss, long beside)
     {
@@ -280,7 +300,40 @@ internal sealed class SectionFinder
     /// <summary>The strips to add next, and what they may still add.</summary>
     private sealed record Level(SectionBounds Bounds)
     {
+        /// <summary>The strips breadth by breadth, and within each those worth more before others.</summary>
         public List<Candidate> Items { get; } = [];
+
+        /// <summary>Where those of each breadth are.</summary>
+        public List<(int Breadth, int From, int To)> Breadths { get; } = [];
+
+        /// <summary>Whether the bounds are of just these strips.</summary>
+        public bool IsBounded { get; set; }
+
+        public void Clear()
+        {
+            Items.Clear();
+            Breadths.Clear();
+        }
+
+        /// <summary>Sorts those added since the last breadth, which are all of this one.</summary>
+        public void SortSince(int breadth)
+        {
+            var from = Close(breadth);
+            if (Items.Count > from + 1)
+                CollectionsMarshal.AsSpan(Items)[from..].Sort(ByWorth);
+        }
+
+        /// <summary>Notes where those of a breadth are, the last ones added; returns where they begin.</summary>
+        public int Close(int breadth)
+        {
+            var from = Breadths.Count == 0 ? 0 : Breadths[^1].To;
+            if (Items.Count > from)
+                Breadths.Add((breadth, from, Items.Count));
+            return from;
+        }
+
+        private static int ByWorth(Candidate a, Candidate b) =>
+            a.Worth != b.Worth ? b.Worth.CompareTo(a.Worth) : a.Near.CompareTo(b.Near);
     }
 
     /// <summary>A strip that may be added to a section.</summary>

@@ -25,6 +25,7 @@ internal readonly record struct Breadth(long Width, long Needed);
 internal sealed class StripPool
 {
     private const int StripsCounted = 8;
+    private const int Unknown = -2;
     private readonly Bench bench;
     private readonly Packing packing;
     private readonly long longest;
@@ -33,6 +34,9 @@ internal sealed class StripPool
     private readonly List<PoolStrip> strips = [];
     private readonly List<int> ends = [];
     private readonly List<Breadth> breadths = [];
+
+    /// <summary>For each breadth, none being the first, and each way a blank may lie the breadth with it.</summary>
+    private readonly List<int> broader = [];
     private readonly Dictionary<int, StripOption> options = [];
     private readonly Lie[] lies;
     private WidthSums? sums;
@@ -81,7 +85,7 @@ internal sealed class StripPool
     public StripShelf Shelf => shelf ??= new(Strips, breadths.Count);
 
     /// <summary>What strips are worth at the prices last counted.</summary>
-    public StripPrices Prices => prices ??= new(this);
+    public StripPrices Prices => prices ??= new(this, packing);
 
     /// <summary>Size across the board of a blank that lies so.</summary>
     public long AcrossOf(Lie lie) => bench.Kinds[lie.Kind].Across(lie.Turned);
@@ -97,7 +101,7 @@ internal sealed class StripPool
     )
     {
         var pool = new StripPool(bench, packing, stock, longest, most, steps);
-        pool.Grow(-1, 0, 0, -stock.CrosscutKerf, new(0, 0));
+        pool.Grow(-1, 0, 0, -stock.CrosscutKerf, -1);
         return steps.AreUp || pool.strips.Count > most ? null : pool;
     }
 
@@ -146,7 +150,7 @@ internal sealed class StripPool
             ? [new(kind.Index, false, kind.Length), new(kind.Index, true, kind.Width)]
             : [new(kind.Index, false, kind.Length)];
 
-    private void Grow(int before, int from, ulong packed, long length, Breadth breadth)
+    private void Grow(int before, int from, ulong packed, long length, int breadth)
     {
         for (var i = from; i < lies.Length && strips.Count <= most; i++)
         {
@@ -155,20 +159,32 @@ internal sealed class StripPool
             var one = packing.One(lie.Kind);
             if (grown > longest || !packing.Holds(packing.All - packed, one))
                 continue;
-            if (Broader(breadth, bench.Kinds[lie.Kind], lie.Turned) is not { } broader)
+            if (Broader(breadth, i) is not (>= 0 and var broader))
                 continue;
             if (strips.Count % StripsCounted == 0 && !steps.Take())
                 return;
             var count = before < 0 ? 1 : strips[before].Count + 1;
             var index = strips.Count;
-            strips.Add(new(packed + one, grown, before, count, IndexOf(broader), (ushort)i));
+            strips.Add(new(packed + one, grown, before, count, (ushort)broader, (ushort)i));
             ends.Add(index + 1);
             Grow(index, i, packed + one, grown, broader);
             ends[index] = strips.Count;
         }
     }
 
-    /// <summary>The breadth with one blank more, or null where the board is too narrow.</summary>
+    /// <summary>The breadth with one blank more, or -1 where the board is too narrow.</summary>
+    private int Broader(int breadth, int lie)
+    {
+        var at = (breadth + 1) * lies.Length + lie;
+        while (broader.Count <= at)
+            broader.Add(Unknown);
+        if (broader[at] != Unknown)
+            return broader[at];
+        var before = breadth < 0 ? new(0, 0) : breadths[breadth];
+        var kind = bench.Kinds[lies[lie].Kind];
+        return broader[at] = Broader(before, kind, lies[lie].Turned) is { } its ? IndexOf(its) : -1;
+    }
+
     private Breadth? Broader(Breadth breadth, Kind kind, bool turned)
     {
         var across = kind.Across(turned);
@@ -180,13 +196,13 @@ internal sealed class StripPool
             : null;
     }
 
-    private ushort IndexOf(Breadth breadth)
+    private int IndexOf(Breadth breadth)
     {
         var index = breadths.IndexOf(breadth);
         if (index >= 0)
-            return (ushort)index;
+            return index;
         breadths.Add(breadth);
-        return (ushort)(breadths.Count - 1);
+        return breadths.Count - 1;
     }
 }
 

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace ShopClass.Core.Planning.Search.Pricing;
 
 /// <summary>
@@ -6,42 +8,47 @@ namespace ShopClass.Core.Planning.Search.Pricing;
 /// </summary>
 internal sealed class StripPrices
 {
-    private const long None = long.MinValue / 8;
+    private const long None = NearStrips.None;
+
+    /// <summary>The worth of blanks is looked up for so many bits of their counts at a time.</summary>
+    private const int LookUpBits = 10;
+    private readonly Packing packing;
     private readonly StripPool pool;
-    private readonly Term[] terms;
-    private readonly long[] sums;
-    private readonly long[] values;
+    private readonly ulong[] packed;
+
+    /// <summary>Crosscuts between the blanks of the strip at each place; -1 where there is none.</summary>
+    private readonly int[] cuts;
+    private readonly long[] lookUp;
     private readonly long[] onShelf;
-    private readonly long[] upTo;
     private readonly long[] blocks;
     private readonly long[] greatBlocks;
+
+    /// <summary>The greatest worth of a breadth's strips up to each block.</summary>
+    private readonly long[] upTo;
     private long[]? countedAt;
     private long countedCross;
 
-    public StripPrices(StripPool pool)
+    public StripPrices(StripPool pool, Packing packing)
     {
-        this.pool = pool;
-        terms = new Term[pool.Strips.Length];
-        for (var i = 0; i < terms.Length; i++)
+        (this.pool, this.packing) = (pool, packing);
+        var places = pool.Shelf.Strips;
+        (packed, cuts) = (new ulong[places.Length], new int[places.Length]);
+        for (var p = 0; p < places.Length; p++)
         {
-            ref readonly var strip = ref pool.Strips[i];
-            terms[i] = new(
-                strip.Before,
-                (ushort)pool.Lies[strip.Last].Kind,
-                strip.Breadth,
-                strip.Count - 1
-            );
+            cuts[p] = -1;
+            if (places[p] < 0)
+                continue;
+            ref readonly var strip = ref pool.Strips[places[p]];
+            (packed[p], cuts[p]) = (strip.Packed, strip.Count - 1);
         }
 
-        var places = pool.Shelf.Strips.Length;
-        (sums, values) = (new long[pool.Strips.Length], new long[pool.Strips.Length]);
-        (onShelf, upTo) = (new long[places], new long[places]);
-        blocks = new long[places / StripShelf.Block];
-        greatBlocks = new long[places / StripShelf.GreatBlock];
+        var bits = sizeof(ulong) * 8 - BitOperations.LeadingZeroCount(packing.All);
+        lookUp = new long[(bits + LookUpBits - 1) / LookUpBits << LookUpBits];
+        onShelf = new long[places.Length];
+        blocks = new long[places.Length / StripShelf.Block];
+        greatBlocks = new long[places.Length / StripShelf.GreatBlock];
+        upTo = new long[blocks.Length];
     }
-
-    /// <summary>The worth of each strip.</summary>
-    public ReadOnlySpan<long> Values => values;
 
     /// <summary>The worth of the strip at each place of the shelf.</summary>
     public ReadOnlySpan<long> OnShelf => onShelf;
@@ -54,41 +61,33 @@ internal sealed class StripPrices
         if (countedAt == worth && countedCross == cross)
             return;
         (countedAt, countedCross) = (worth, cross);
-        var needed = new long[pool.Breadths.Count];
-        for (var b = 0; b < needed.Length; b++)
-            needed[b] = cross * pool.Breadths[b].Needed;
-        for (var i = 0; i < terms.Length; i++)
-        {
-            var term = terms[i];
-            var sum = worth[term.Kind] + (term.Before < 0 ? 0 : sums[term.Before]);
-            sums[i] = sum;
-            values[i] = sum - needed[term.Breadth] * term.Cuts;
-        }
-
+        FillLookUp(worth);
         var first = pool.Shelf.First;
-        var places = pool.Shelf.Strips;
         for (var b = 0; b < first.Length; b++)
         {
-            var end = b + 1 < first.Length ? first[b + 1] : places.Length;
-            var most = None;
-            for (var p = first[b]; p < end; p++)
-            {
-                onShelf[p] = places[p] < 0 ? None : values[places[p]];
-                upTo[p] = most = Math.Max(most, onShelf[p]);
-            }
+            var end = b + 1 < first.Length ? first[b + 1] : onShelf.Length;
+            CountBreadth(first[b], end, cross * pool.Breadths[b].Needed);
         }
 
-        Greatest(onShelf, blocks);
-        Greatest(blocks, greatBlocks);
+        for (var i = 0; i < greatBlocks.Length; i++)
+        {
+            var some = blocks.AsSpan(i * StripShelf.Block, StripShelf.Block);
+            greatBlocks[i] = Greatest(some);
+        }
     }
 
     /// <summary>The greatest worth of a breadth's strips before a place of the shelf.</summary>
-    public long Greatest(int breadth, int end) =>
-        end > pool.Shelf.First[breadth] ? upTo[end - 1] : None;
+    public long Greatest(int breadth, int end)
+    {
+        var first = pool.Shelf.First[breadth];
+        var whole = Math.Max(first, end / StripShelf.Block * StripShelf.Block);
+        var most = whole > first ? upTo[whole / StripShelf.Block - 1] : None;
+        return whole < end ? Math.Max(most, Greatest(onShelf.AsSpan(whole..end))) : most;
+    }
 
     /// <summary>
-    /// Collects the strips of a breadth before a place of the shelf that are worth at least so much; returns how many looks
-    /// that took.
+    /// Collects the places of a breadth's strips before a place of the shelf that are worth at least so much; returns how many
+    /// looks that took.
     /// </summary>
     public int Collect(int breadth, int end, long least, List<int> into)
     {
@@ -108,24 +107,61 @@ internal sealed class StripPrices
             }
 
             if (onShelf[p] >= least)
-                into.Add(pool.Shelf.Strips[p]);
+                into.Add(p);
             p++;
         }
 
         return looks;
     }
 
-    private static void Greatest(long[] of, long[] into)
+    /// <summary>Worth of the blanks that each value of some bits stands for.</summary>
+    private void FillLookUp(long[] worth)
     {
-        for (var i = 0; i < into.Length; i++)
+        for (var at = 0; at < lookUp.Length; at++)
         {
-            var most = None;
-            foreach (var value in of.AsSpan(i * StripShelf.Block, StripShelf.Block))
-                most = Math.Max(most, value);
-            into[i] = most;
+            var bits = at & ((1 << LookUpBits) - 1);
+            if (bits == 0)
+                continue;
+            var bit = (at >> LookUpBits) * LookUpBits + BitOperations.TrailingZeroCount(bits);
+            var kind = packing.FirstKind(1UL << bit);
+            var count = (long)((1UL << bit) / packing.One(kind));
+            lookUp[at] =
+                lookUp[at & (at - 1)]
+                + (packing.HasAny(1UL << bit, kind) ? count * worth[kind] : 0);
         }
     }
 
-    /// <summary>What a strip's worth is counted from: the strip without its last blank, that blank, and the cuts between them all.</summary>
-    private readonly record struct Term(int Before, ushort Kind, ushort Breadth, int Cuts);
+    private void CountBreadth(int from, int to, long cut)
+    {
+        var most = None;
+        for (var block = from; block < to; block += StripShelf.Block)
+        {
+            var greatest = None;
+            for (var p = block; p < block + StripShelf.Block; p++)
+            {
+                var its = cuts[p] < 0 ? None : Worth(packed[p]) - cut * cuts[p];
+                onShelf[p] = its;
+                greatest = Math.Max(greatest, its);
+            }
+
+            most = Math.Max(most, greatest);
+            (blocks[block / StripShelf.Block], upTo[block / StripShelf.Block]) = (greatest, most);
+        }
+    }
+
+    private long Worth(ulong blanks)
+    {
+        var worth = 0L;
+        for (var at = 0; blanks != 0; at += 1 << LookUpBits, blanks >>= LookUpBits)
+            worth += lookUp[at + (int)(blanks & ((1 << LookUpBits) - 1))];
+        return worth;
+    }
+
+    private static long Greatest(ReadOnlySpan<long> of)
+    {
+        var most = None;
+        foreach (var value in of)
+            most = Math.Max(most, value);
+        return most;
+    }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace ShopClass.Core.Planning.Search.Pricing;
 
 /// <summary>
@@ -19,15 +21,27 @@ internal sealed class StripShelf
     public StripShelf(ReadOnlySpan<PoolStrip> pool, int breadths)
     {
         this.breadths = breadths;
-        var next = new Dictionary<long, int[]>();
-        foreach (ref readonly var strip in pool)
+        var found = new Dictionary<long, int>();
+        var counts = new List<int[]>();
+        var lengthOf = new int[pool.Length];
+        for (var i = 0; i < pool.Length; i++)
         {
-            if (!next.TryGetValue(strip.Length, out var counts))
-                next.Add(strip.Length, counts = new int[breadths]);
-            counts[strip.Breadth]++;
+            ref var length = ref CollectionsMarshal.GetValueRefOrAddDefault(
+                found,
+                pool[i].Length,
+                out var isKnown
+            );
+            if (!isKnown)
+            {
+                length = counts.Count;
+                counts.Add(new int[breadths]);
+            }
+
+            lengthOf[i] = length;
+            counts[length][pool[i].Breadth]++;
         }
 
-        lengths = [.. next.Keys.Order()];
+        lengths = [.. found.Keys.Order()];
         ends = new int[lengths.Length * breadths];
         First = new int[breadths];
         var places = 0;
@@ -36,7 +50,7 @@ internal sealed class StripShelf
             First[b] = places;
             for (var rank = 0; rank < lengths.Length; rank++)
             {
-                ref var its = ref next[lengths[rank]][b];
+                ref var its = ref counts[found[lengths[rank]]][b];
                 (its, places) = (places, places + its);
                 ends[rank * breadths + b] = places;
             }
@@ -47,7 +61,7 @@ internal sealed class StripShelf
         strips = new int[places];
         Array.Fill(strips, -1);
         for (var i = 0; i < pool.Length; i++)
-            strips[next[pool[i].Length][pool[i].Breadth]++] = i;
+            strips[counts[lengthOf[i]][pool[i].Breadth]++] = i;
     }
 
     /// <summary>First place of each breadth.</summary>
