@@ -19,6 +19,10 @@ internal sealed class LastFills(
     private readonly Dictionary<ulong, (long Within, Fill? Best)> known = [];
     private readonly List<List<int>> fitting = [];
     private readonly List<int> path = [];
+
+    /// <summary>Blanks that were found not to be had within so much loss and room.</summary>
+    private readonly Dictionary<ulong, (long Loss, long Room)> inVain = [];
+    private int met;
     private Fill? best;
     private long limit;
     private long looks;
@@ -51,12 +55,24 @@ internal sealed class LastFills(
     {
         if (left == 0)
         {
+            met++;
             Judge(loss + (group.Room - span) * perTick);
             return;
         }
 
         if (sections.At(order.First(left)) is not { } some || span + some.Shortest > group.Room)
             return;
+        var (within, room) = (limit - loss, group.Room - span);
+        if (inVain.TryGetValue(left, out var vain) && within <= vain.Loss && room <= vain.Room)
+            return;
+        var before = met;
+        Try(some, left, span, loss);
+        if (met == before)
+            inVain[left] = (within, room);
+    }
+
+    private void Try(FillSections some, ulong left, long span, long loss)
+    {
         var depth = path.Count;
         if (fitting.Count == depth)
             fitting.Add([]);
