@@ -16,11 +16,12 @@ public class SectionSearchTests
         [PlanGoal.LengthUsed, PlanGoal.Lines, PlanGoal.SawingEffort],
     ];
 
-    /// <summary>Prices made anew at every turn, blank by blank only, board by board at once, and as usual.</summary>
+    /// <summary>Prices made anew at every turn, blank by blank only, board by board after no step and at once, and as usual.</summary>
     private static readonly Gen<CoverEffort> Efforts = Gen.OneOf(
-        Gen.Const(new CoverEffort(2, int.MaxValue, 1000000)),
-        Gen.Const(new CoverEffort(80, int.MaxValue, 1000000)),
-        Gen.Const(new CoverEffort(80, -1, 1000000)),
+        Gen.Const(new CoverEffort(2, int.MaxValue, int.MaxValue)),
+        Gen.Const(new CoverEffort(80, int.MaxValue, int.MaxValue)),
+        Gen.Const(new CoverEffort(80, -1, int.MaxValue)),
+        Gen.Const(new CoverEffort(80, int.MaxValue, 0)),
         Gen.Const(CoverEffort.Usual)
     );
 

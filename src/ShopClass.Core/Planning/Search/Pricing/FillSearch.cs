@@ -29,6 +29,9 @@ internal sealed class FillSearch
     private readonly int[] boards;
     private readonly List<(int Group, Fill Fill)> placed = [];
     private long budget;
+
+    /// <summary>The most that a board may lose whose fills are all listed.</summary>
+    private long share;
     private long looks;
 
     public FillSearch(
@@ -75,6 +78,8 @@ internal sealed class FillSearch
     {
         budget = Budget;
         var isOnly = boards.Sum() == 1;
+        // Of several boards each but the last loses no more than another one, and the last has just what is left.
+        share = isOnly ? budget : (budget + Slack) / 2 + 1;
         foreach (var group in groups)
         {
             var sections = new SectionsByBlank(packing, columns, order, group, budget);
@@ -88,30 +93,23 @@ internal sealed class FillSearch
                 lines,
                 steps
             );
-            // Of several boards one at least takes no more than its share of the budget; the last has just what is left.
             var found = isOnly
                 ? its.FindWhole(budget, MostFills)
-                : its.FindAny(Half + Slack, MostFills);
+                : its.FindAny(share + Slack, MostFills);
             if (!found)
                 return false;
             fills.Add(its);
             var perBoard = perTick[group.Index];
             last.Add(new(group, sections, order, its, perBoard, steps));
-            Keep(group, its, isOnly ? budget : Half);
+            Keep(group, its);
         }
 
-        if (isOnly)
-            MatchOnly();
-        else
-            Match(packing.All, 0, long.MinValue);
+        Match(packing.All, 0, long.MinValue);
         return !steps.AreUp;
     }
 
-    /// <summary>The most that a board can lose beside which another one loses no less.</summary>
-    private long Half => (Budget + Slack) / 2 + 1;
-
     /// <summary>Of each choice of blanks the best fill, by what it loses with what is left of the board.</summary>
-    private void Keep(BoardGroup group, BoardFills its, long most)
+    private void Keep(BoardGroup group, BoardFills its)
     {
         var best = new Dictionary<ulong, Fill>();
         foreach (var fill in its.All)
@@ -120,7 +118,7 @@ internal sealed class FillSearch
             {
                 Loss = fill.Loss + (group.Room - fill.Span) * perTick[group.Index],
             };
-            if (vain.Loss > most)
+            if (vain.Loss > share)
                 continue;
             if (!best.TryGetValue(fill.Packed, out var other) || its.Compare(fill, other) < 0)
                 best[fill.Packed] = vain;
@@ -128,16 +126,6 @@ internal sealed class FillSearch
 
         byBlanks.Add(best);
         kept.Add([.. best.Values.OrderBy(f => f.Loss).ThenBy(f => f.Packed)]);
-    }
-
-    private void MatchOnly()
-    {
-        foreach (var fill in kept[0].Where(f => f.Packed == packing.All))
-        {
-            placed.Add((0, fill));
-            Judge();
-            placed.Clear();
-        }
     }
 
     /// <summary>
@@ -189,12 +177,12 @@ internal sealed class FillSearch
         placed.RemoveAt(placed.Count - 1);
     }
 
-    /// <summary>The best fill of just what is left; those that lose up to half the budget are known.</summary>
+    /// <summary>The best fill of just what is left; those that lose up to a share are known.</summary>
     private Fill? LastOn(int g, ulong left, long within)
     {
         if (byBlanks[g].TryGetValue(left, out var fill))
             return fill.Loss <= within ? fill : null;
-        return within > Half ? last[g].Of(left, within) : null;
+        return within > share ? last[g].Of(left, within) : null;
     }
 
     private void Judge()

@@ -45,9 +45,6 @@ internal sealed class LastFills(
         (best, limit) = (null, within);
         Go(blanks, 0, 0);
         known[blanks] = (within, best);
-        var counted = looks / LooksCounted;
-        looks -= counted * LooksCounted;
-        steps.Take((int)counted);
         return best;
     }
 
@@ -60,7 +57,11 @@ internal sealed class LastFills(
             return;
         }
 
-        if (sections.At(order.First(left)) is not { } some || span + some.Shortest > group.Room)
+        if (
+            steps.AreUp
+            || sections.At(order.First(left)) is not { } some
+            || span + some.Shortest > group.Room
+        )
             return;
         var (within, room) = (limit - loss, group.Room - span);
         if (inVain.TryGetValue(left, out var vain) && within <= vain.Loss && room <= vain.Room)
@@ -99,6 +100,10 @@ internal sealed class LastFills(
             if (some.Spans[n] <= room)
                 into.Add(n);
         }
+
+        var counted = looks / LooksCounted;
+        looks -= counted * LooksCounted;
+        steps.Take((int)counted);
     }
 
     private void Judge(long loss)

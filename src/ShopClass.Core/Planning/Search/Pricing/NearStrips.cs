@@ -39,7 +39,6 @@ internal sealed class NearStrips
     private readonly List<NearStrip> all = [];
     private readonly List<(NearStrip Strip, long Worth)> some = [];
     private readonly long[] mostOutside;
-    private long shortest;
     private readonly int[] firstOf;
     private readonly int[] endsByWorth;
     private readonly long[] mostBeside;
@@ -49,6 +48,7 @@ internal sealed class NearStrips
     private readonly List<int> breadths = [];
     private readonly List<int> collected = [];
     private readonly long[] leastBeside;
+    private long shortest;
 
     public NearStrips(Packing packing, StripPool pool, Stock stock, long rip, long cross)
     {
@@ -169,7 +169,7 @@ internal sealed class NearStrips
         for (var b = 0; b < ends.Length; b++)
         {
             if (worth.Greatest(b, ends[b]) >= leastBeside[b])
-                Gather(b, ends[b], shortest);
+                Gather(b, ends[b]);
         }
 
         bounds.Clear();
@@ -209,7 +209,7 @@ internal sealed class NearStrips
         return any;
     }
 
-    private void Gather(int breadth, int end, long shortest)
+    private void Gather(int breadth, int end)
     {
         collected.Clear();
         Looks += worth.Collect(breadth, end, leastBeside[breadth], collected);

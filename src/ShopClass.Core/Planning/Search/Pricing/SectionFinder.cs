@@ -29,7 +29,7 @@ internal sealed class SectionFinder
     private readonly NearStrips near;
     private readonly List<int> chosen = [];
     private readonly List<Column> found = [];
-    private readonly List<Level> levels = [];
+    private readonly List<StripsToAdd> levels = [];
     private bool bestOnly;
     private long limit;
     private int most;
@@ -100,7 +100,11 @@ internal sealed class SectionFinder
         var ends = shelf.EndsOf(last);
         var froms = rank > 0 ? shelf.EndsOf(rank - 1) : shelf.First;
         for (var b = 0; b < ends.Length; b++)
-            near.Leads[b] = Greatest(froms[b], ends[b]);
+        {
+            looks += ends[b] - froms[b];
+            near.Leads[b] = worth.GreatestOf(froms[b], ends[b]);
+        }
+
         near.Gather(shortest, last, Empty(shortest) - limit);
         for (var b = 0; b < ends.Length; b++)
         {
@@ -113,15 +117,6 @@ internal sealed class SectionFinder
         }
 
         CountLooks();
-    }
-
-    private long Greatest(int from, int end)
-    {
-        looks += end - from;
-        var greatest = NearStrips.None;
-        for (var p = from; p < end; p++)
-            greatest = Math.Max(greatest, worth.OnShelf[p]);
-        return greatest;
     }
 
     /// <summary>What a section so long loses while nothing is in it.</summary>
@@ -194,7 +189,7 @@ internal sealed class SectionFinder
     private void Beside(int depth, ulong left, int taken, long beside, long loss)
     {
         var level = LevelAt(depth);
-        var isBounded = false;
+        Bound(level);
         looks += level.Items.Count;
         var ripped = loss + rip * length;
         var items = CollectionsMarshal.AsSpan(level.Items);
@@ -207,12 +202,6 @@ internal sealed class SectionFinder
             if (rest < 0)
                 continue;
             var mayGoOn = next <= sums.LastWithRoom;
-            if (mayGoOn && !isBounded)
-            {
-                Bound(level);
-                isBounded = true;
-            }
-
             if (now + (mayGoOn ? LeastBeside(level, next) : 0) > limit)
                 continue;
             chosen.Add(near.All[strip.Near].Strip);
@@ -227,7 +216,7 @@ internal sealed class SectionFinder
     /// <summary>
     /// Works out what the strips of a level may add, each as often as it pleases; for a few it is not worth the time.
     /// </summary>
-    private void Bound(Level level)
+    private void Bound(StripsToAdd level)
     {
         level.IsBounded = level.Items.Count >= WorthBounding;
         if (!level.IsBounded)
@@ -267,7 +256,7 @@ internal sealed class SectionFinder
         return further.Items.Count > 0;
     }
 
-    private long LeastBeside(Level level, int sum) =>
+    private long LeastBeside(StripsToAdd level, int sum) =>
         level.IsBounded ? level.Bounds.Least(sum) : near.Least(sum);
 
     private void Add(long loss, long beside)
@@ -290,56 +279,10 @@ internal sealed class SectionFinder
         counted += all / LooksCounted * LooksCounted;
     }
 
-    private Level LevelAt(int depth)
+    private StripsToAdd LevelAt(int depth)
     {
         if (levels.Count == depth)
             levels.Add(new(new(pool.Breadths.Count, sums)));
         return levels[depth];
     }
-
-    /// <summary>The strips to add next, and what they may still add.</summary>
-    private sealed record Level(SectionBounds Bounds)
-    {
-        /// <summary>The strips breadth by breadth, and within each those worth more before others.</summary>
-        public List<Candidate> Items { get; } = [];
-
-        /// <summary>Where those of each breadth are.</summary>
-        public List<(int Breadth, int From, int To)> Breadths { get; } = [];
-
-        /// <summary>Whether the bounds are of just these strips.</summary>
-        public bool IsBounded { get; set; }
-
-        public void Clear()
-        {
-            Items.Clear();
-            Breadths.Clear();
-        }
-
-        /// <summary>Sorts those added since the last breadth, which are all of this one.</summary>
-        public void SortSince(int breadth)
-        {
-            var from = Close(breadth);
-            if (Items.Count > from + 1)
-                CollectionsMarshal.AsSpan(Items)[from..].Sort(ByWorth);
-        }
-
-        /// <summary>Notes where those of a breadth are, the last ones added; returns where they begin.</summary>
-        public int Close(int breadth)
-        {
-            var from = Breadths.Count == 0 ? 0 : Breadths[^1].To;
-            if (Items.Count > from)
-                Breadths.Add((breadth, from, Items.Count));
-            return from;
-        }
-
-        private static int ByWorth(Candidate a, Candidate b) =>
-            a.Worth != b.Worth ? b.Worth.CompareTo(a.Worth) : a.Near.CompareTo(b.Near);
-    }
-
-    /// <summary>A strip that may be added to a section.</summary>
-    /// <param name="Near">Its place among those near.</param>
-    /// <param name="Breadth">Index of its breadth.</param>
-    /// <param name="Packed">Its blanks.</param>
-    /// <param name="Worth">What it adds to the section's worth.</param>
-    private readonly record struct Candidate(int Near, int Breadth, ulong Packed, long Worth);
 }

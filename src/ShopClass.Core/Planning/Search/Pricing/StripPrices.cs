@@ -12,6 +12,7 @@ internal sealed class StripPrices
 
     /// <summary>The worth of blanks is looked up for so many bits of their counts at a time.</summary>
     private const int LookUpBits = 10;
+    private const int WordBits = 64;
     private readonly Packing packing;
     private readonly StripPool pool;
     private readonly ulong[] packed;
@@ -42,7 +43,7 @@ internal sealed class StripPrices
             (packed[p], cuts[p]) = (strip.Packed, strip.Count - 1);
         }
 
-        var bits = sizeof(ulong) * 8 - BitOperations.LeadingZeroCount(packing.All);
+        var bits = WordBits - BitOperations.LeadingZeroCount(packing.All);
         lookUp = new long[(bits + LookUpBits - 1) / LookUpBits << LookUpBits];
         onShelf = new long[places.Length];
         blocks = new long[places.Length / StripShelf.Block];
@@ -82,8 +83,11 @@ internal sealed class StripPrices
         var first = pool.Shelf.First[breadth];
         var whole = Math.Max(first, end / StripShelf.Block * StripShelf.Block);
         var most = whole > first ? upTo[whole / StripShelf.Block - 1] : None;
-        return whole < end ? Math.Max(most, Greatest(onShelf.AsSpan(whole..end))) : most;
+        return whole < end ? Math.Max(most, GreatestOf(whole, end)) : most;
     }
+
+    /// <summary>The greatest worth of the strips from a place of the shelf on and before another.</summary>
+    public long GreatestOf(int from, int end) => Greatest(onShelf.AsSpan(from..end));
 
     /// <summary>
     /// Collects the places of a breadth's strips before a place of the shelf that are worth at least so much; returns how many
@@ -117,17 +121,15 @@ internal sealed class StripPrices
     /// <summary>Worth of the blanks that each value of some bits stands for.</summary>
     private void FillLookUp(long[] worth)
     {
-        for (var at = 0; at < lookUp.Length; at++)
+        for (var bit = 0; bit < WordBits - BitOperations.LeadingZeroCount(packing.All); bit++)
         {
-            var bits = at & ((1 << LookUpBits) - 1);
-            if (bits == 0)
-                continue;
-            var bit = (at >> LookUpBits) * LookUpBits + BitOperations.TrailingZeroCount(bits);
             var kind = packing.FirstKind(1UL << bit);
-            var count = (long)((1UL << bit) / packing.One(kind));
-            lookUp[at] =
-                lookUp[at & (at - 1)]
-                + (packing.HasAny(1UL << bit, kind) ? count * worth[kind] : 0);
+            var isCount = packing.HasAny(1UL << bit, kind);
+            var its = isCount ? packing.Count(1UL << bit, kind) * worth[kind] : 0;
+            var table = lookUp.AsSpan(bit / LookUpBits << LookUpBits, 1 << LookUpBits);
+            var half = 1 << (bit % LookUpBits);
+            for (var without = 0; without < half; without++)
+                table[half + without] = table[without] + its;
         }
     }
 
